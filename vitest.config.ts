@@ -1,0 +1,15 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+const packages = fileURLToPath(new URL('packages/', import.meta.url));
+
+// Tests run on the sources, so a test never passes on a stale build.
+export default defineConfig({
+  resolve: {
+    alias: [{ find: /^@wintergap\/([a-z]+)$/, replacement: `${packages}$1/src/index.ts` }],
+  },
+  test: {
+    include: ['packages/*/src/**/*.test.ts', 'tests/**/*.test.ts'],
+    testTimeout: 60_000,
+  },
+});
