@@ -1,0 +1,134 @@
+import { compoundUnit } from './compound-unit.js';
+import { type Dimension, dimensions } from './dimension.js';
+import { likelySpellings } from './likely-spellings.js';
+import { QuantityError } from './quantity-error.js';
+import { toCelsius } from './temperature.js';
+import { plainUnit, unitFactors } from './unit-factors.js';
+import { gaugeAreaMm2, parseGauge } from './wire-gauge.js';
+
+const feetAndInches = /^(\d+(?:\.\d+)?)\s*(?:ft|')\s*(\d+(?:\.\d+)?)\s*(?:in|")$/;
+const numberThenUnit = /^([+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)\s*(.*)$/s;
+
+/** What a price is per, and the canonical amount of it. */
+const pricedBy: Partial<Record<Dimension, readonly [Dimension, number]>> = {
+  pricePerVolume: ['volume', 1],
+  pricePerMass: ['mass', 1],
+  pricePerEnergy: ['energy', 1000],
+  pricePerPower: ['power', 1000],
+  pricePerLength: ['length', 1],
+  pricePerArea: ['area', 1],
+  pricePerTime: ['duration', 1],
+};
+
+/** Dimensions whose canonical unit is the natural one to write bare. */
+const bareAllowed = (dimension: Dimension) => dimension === 'fraction' || dimension === 'angle';
+
+/**
+ * Turns unit-bearing text into a number in the canonical unit of a dimension: `18 ft` as a length is 5.4864.
+ * Fractions may be bare (`0.85`) or in percent; angles may be bare degrees; everything else needs a unit.
+ *
+ * @throws QuantityError saying what was found and how it may be written
+ */
+export function parseQuantity(text: string | number, dimension: Dimension): number {
+  const found = String(text).trim();
+  const fail = (message: string, value?: number): never => {
+    const examples = likelySpellings(value, dimension);
+    const write = examples.length > 0 ? `; write ${examples.join(' or ')}` : '';
+    throw new QuantityError(`${message}${write}`, found, dimension, dimensions[dimension].name, examples);
+  };
+
+  if (dimension === 'conductorArea' && typeof text === 'string') {
+    const gauge = parseGauge(found);
+    if (gauge !== null) return gaugeAreaMm2(gauge);
+  }
+
+  const plain = found.replace(/^[−–]/, '-').replace(/\u00a0/g, ' ');
+  if (plain === '') return fail(`nothing found where ${dimensions[dimension].name} is needed`);
+  const commaMatch = /^[+-]?\d+(,\d+)+(\.\d+)?/.exec(plain);
+  if (commaMatch) return failComma(found, commaMatch[0], plain.slice(commaMatch[0].length).trim(), dimension);
+  const mixed = dimension === 'length' || dimension === 'depth' ? feetAndInches.exec(plain) : null;
+  if (mixed) return Number(mixed[1]) * 0.3048 + Number(mixed[2]) * 0.0254;
+  const withoutMoney = pricedBy[dimension] ? plain.replace(/^(?:[$€£]|[A-Z]{3}\b)\s*/, '') : plain;
+  const match = numberThenUnit.exec(withoutMoney);
+  if (!match) return fail(`"${found}" does not start with a number where ${dimensions[dimension].name} is needed`);
+  const value = Number(match[1]);
+  if (!Number.isFinite(value)) return fail(`${found} is too large a number`);
+  const unit = plainUnit(match[2]!);
+  if (/^\d/.test(unit)) return fail(`"${found}" has two numbers; write thousands without a space`);
+
+  if (unit === '') {
+    if (!bareAllowed(dimension)) return fail(`${found} has no unit`, value);
+    if (dimension === 'fraction' && Math.abs(value) > 1) return fail(`${found} is not a fraction of one`, value);
+    return value;
+  }
+  const canonical = toCanonical(value, unit, dimension);
+  if (canonical !== null) {
+    if (!Number.isFinite(canonical)) return fail(`${found} is too large a number`);
+    return canonical;
+  }
+  return fail(explainUnit(found, match[2]!, unit, dimension), value);
+}
+
+/** The value in canonical units, or `null` when the unit is not one of this dimension. */
+function toCanonical(value: number, unit: string, dimension: Dimension): number | null {
+  if (dimension === 'temperature') return toCelsius(value, unit);
+  const priced = pricedBy[dimension];
+  if (priced) {
+    const per = /^(?:[A-Z]{3}|[$€£]|kr)?\*?(?:\/|per\*)\*?(.+)$/.exec(unit);
+    const amount = per && toCanonical(1, per[1]!, priced[0]);
+    return amount ? (value / amount) * priced[1] : null;
+  }
+  const factor = unitFactors(dimension).get(unit);
+  if (factor !== undefined) return value * factor;
+  if (dimension === 'fraction' || dimension === 'fractionPerK' || refusedUnits[unit]) return null;
+  const compound = compoundUnit(unit, dimensions[dimension].unit);
+  return compound.kind === 'factor' ? value * compound.factor : null;
+}
+
+const refusedUnits: Readonly<Record<string, string>> = {
+  VA: 'an apparent power; the real power is needed',
+  kVA: 'an apparent power; the real power is needed',
+};
+
+/** Says why a unit does not do: it is another kind of quantity, a near spelling, or nothing known. */
+function explainUnit(found: string, written: string, unit: string, dimension: Dimension): string {
+  const needed = dimensions[dimension].name;
+  const refused = refusedUnits[unit];
+  if (refused) return `${found} is ${refused}`;
+  const near = nearSpelling(unit, dimension);
+  if (near) return `${found} has the unit ${written}, meaning ${near}?`;
+  const other = (Object.keys(dimensions) as Dimension[]).find((candidate) => unitFactors(candidate).has(unit));
+  if (other) return `${found} is ${dimensions[other].name}, but ${needed} is needed here`;
+  const price = (Object.keys(pricedBy) as Dimension[]).find((candidate) => toCanonical(1, unit, candidate) !== null);
+  if (price) return `${found} is ${dimensions[price].name}, but ${needed} is needed here`;
+  if (toCelsius(0, unit) !== null) return `${found} is a temperature, but ${needed} is needed here`;
+  if (dimension !== 'conductorArea' && parseGauge(found) !== null) {
+    return `${found} is a conductor size, but ${needed} is needed here`;
+  }
+  const compound = compoundUnit(unit, '');
+  if (compound.kind === 'other') return `${found} measures ${compound.name}, but ${needed} is needed here`;
+  return `${found} has the unknown unit ${written}, and ${needed} is needed here`;
+}
+
+/** A unit of the dimension that differs from what was written only by capitals. */
+function nearSpelling(unit: string, dimension: Dimension): string | null {
+  const lower = unit.toLowerCase();
+  for (const likely of dimensions[dimension].likely) if (likely.toLowerCase() === lower) return likely;
+  for (const spelling of unitFactors(dimension).keys()) if (spelling.toLowerCase() === lower) return spelling;
+  return null;
+}
+
+/** `1,5` may be one and a half, `1,000` a thousand: neither is guessed. */
+function failComma(found: string, number: string, unit: string, dimension: Dimension): never {
+  const joined = number.replaceAll(',', '');
+  const readings = /^[+-]?\d{1,3}(,\d{3})+(\.\d+)?$/.test(number) ? [joined] : [];
+  if (/^[+-]?\d+,\d+$/.test(number)) readings.push(number.replace(',', '.'));
+  const examples = (readings.length > 0 ? readings : [joined]).map((reading) => `${reading} ${unit}`.trim());
+  throw new QuantityError(
+    `${found} has a comma in the number; use a point for decimals and nothing for thousands: write ${examples.join(' or ')}`,
+    found,
+    dimension,
+    dimensions[dimension].name,
+    examples,
+  );
+}

@@ -1,0 +1,34 @@
+/**
+ * Copper area of an American wire gauge, mm2 of a solid round wire.
+ *
+ * Source: ASTM B258: diameter 0.127 mm x 92^((36 - n)/39), with n = 0, -1, -2, -3 for 1/0, 2/0, 3/0 and 4/0.
+ *
+ * @param gauge -3 (4/0) to 40
+ */
+export function gaugeAreaMm2(gauge: number): number {
+  if (!Number.isInteger(gauge) || gauge < -3 || gauge > 40) {
+    throw new RangeError(`gauge must be a whole number from -3 (4/0) to 40, got ${gauge}`);
+  }
+  const diameterMm = 0.127 * 92 ** ((36 - gauge) / 39);
+  return (Math.PI / 4) * diameterMm ** 2;
+}
+
+/** Gauge number of `8 AWG`, `AWG 8`, `#8`, `2/0 AWG` or `4/0`; `null` when the text is no gauge. */
+export function parseGauge(text: string): number | null {
+  const match = /^(?:AWG\s*)?#?\s*(\d{1,2})(\/0)?\s*(AWG|ga|gauge)?$/i.exec(text.trim());
+  if (!match) return null;
+  const number = Number(match[1]);
+  if (match[2]) return number >= 1 && number <= 4 ? 1 - number : null;
+  const marked = /^(?:AWG|#)/i.test(text.trim()) || match[3] !== undefined;
+  return marked && number <= 40 ? number : null;
+}
+
+/** The gauge whose area is nearest (by ratio), as `8 AWG` or `2/0 AWG`. */
+export function nearestGauge(areaMm2: number): string {
+  let nearest = 40;
+  for (let gauge = -3; gauge <= 40; gauge++) {
+    const miss = Math.abs(Math.log(gaugeAreaMm2(gauge) / areaMm2));
+    if (miss < Math.abs(Math.log(gaugeAreaMm2(nearest) / areaMm2))) nearest = gauge;
+  }
+  return nearest > 0 ? `${nearest} AWG` : `${1 - nearest}/0 AWG`;
+}
