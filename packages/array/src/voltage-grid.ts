@@ -1,0 +1,71 @@
+import { diodeCurrent } from './single-diode.js';
+import { translateCurve } from './translation.js';
+import {
+  type ArrayYearInput,
+  checkArrayYearInput,
+  lightOnCells,
+  seriesOhmWithCable,
+  workingStrings,
+} from './wiring.js';
+
+/** Array current at evenly spaced voltages of the controller's array terminals, for every hour. */
+export interface VoltageGrid {
+  lowestV: number;
+  stepV: number;
+  /** Voltages per hour. */
+  count: number;
+  /** Row-major by hour: entry hour x count + k is the current at lowestV + k stepV, A, never below 0. */
+  currentA: Float64Array;
+}
+
+/**
+ * Currents for direct connection, cable drop included, so that the hourly balance can look up the current at
+ * whatever voltage the bank has. A blocking diode or open switch is assumed: no current flows back.
+ *
+ * Read between the grid points by a straight line, a current is too low by at most stepV^2 / 8 times the curve's
+ * bend; 13 points over 20 to 32 V leave under 1 % of the short-circuit current at the worst hour and under 0.1 %
+ * in the year (measured, see voltage-grid.test.ts).
+ */
+export function voltageGridYear(
+  input: ArrayYearInput,
+  lowestV: number,
+  highestV: number,
+  count: number = 13,
+): VoltageGrid {
+  checkArrayYearInput(input);
+  if (!(lowestV >= 0 && highestV > lowestV && highestV < 2000)) {
+    throw new RangeError(`lowestV and highestV must rise within 0 to 2000, got ${lowestV} and ${highestV}`);
+  }
+  if (!(Number.isInteger(count) && count >= 2 && count <= 1000)) {
+    throw new RangeError(`count must be a whole number from 2 to 1000, got ${count}`);
+  }
+  const { parameters, inSeries, cellC } = input;
+  const strings = workingStrings(input);
+  const seriesOhm = seriesOhmWithCable(input);
+  const litWm2 = lightOnCells(input);
+  const stepV = (highestV - lowestV) / (count - 1);
+  const currentA = new Float64Array(litWm2.length * count);
+  const curve = new Float64Array(4);
+  for (let h = 0; h < litWm2.length; h++) {
+    if (litWm2[h]! === 0) continue;
+    translateCurve(parameters, litWm2[h]!, cellC[h]!, curve);
+    for (let k = 0; k < count; k++) {
+      const moduleV = (lowestV + k * stepV) / inSeries;
+      const current = diodeCurrent(curve[0]!, curve[1]!, curve[2]!, seriesOhm, curve[3]!, moduleV);
+      // Current only falls as voltage rises: past open circuit the rest of the row stays 0.
+      if (current <= 0) break;
+      currentA[h * count + k] = current * strings;
+    }
+  }
+  return { lowestV, stepV, count, currentA };
+}
+
+/** Current at a voltage between the grid's, A; outside the grid that of its nearest end. */
+export function gridCurrentA(grid: VoltageGrid, hour: number, voltageV: number): number {
+  const last = grid.count - 1;
+  const position = Math.min(last, Math.max(0, (voltageV - grid.lowestV) / grid.stepV));
+  const k = Math.min(last - 1, Math.floor(position));
+  const left = grid.currentA[hour * grid.count + k]!;
+  const right = grid.currentA[hour * grid.count + k + 1]!;
+  return left + (right - left) * (position - k);
+}
