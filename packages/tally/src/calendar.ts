@@ -1,0 +1,38 @@
+/** Hours in the simulated year: 365 days, no leap day. */
+export const hoursPerYear = 8760;
+
+/** Days in each month of the simulated year. */
+export const daysInMonth: readonly number[] = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+
+/** First hour of each month, and 8760 as the thirteenth entry. */
+export const monthStartHour: readonly number[] = [
+  0, 744, 1416, 2160, 2880, 3624, 4344, 5088, 5832, 6552, 7296, 8016, 8760,
+];
+
+/** Short month names for tables and dates. */
+export const monthNames: readonly string[] = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ');
+
+/** Month, 0 to 11, that the day of the year (0 to 364) falls in. */
+export function monthOfDay(day: number): number {
+  let month = 0;
+  while (month < 11 && monthStartHour[month + 1]! <= day * 24) month++;
+  return month;
+}
+
+/** `MM-DD` of a day of the year, 0 for 1 January to 364 for 31 December. */
+export function dateOfDay(day: number): string {
+  const month = monthOfDay(day);
+  const dayOfMonth = day - monthStartHour[month]! / 24 + 1;
+  return `${String(month + 1).padStart(2, '0')}-${String(dayOfMonth).padStart(2, '0')}`;
+}
+
+/** Day of the year, 0 to 364, of an `MM-DD` date; `null` when there is no such day in a common year. */
+export function dayOfDate(date: string): number | null {
+  const match = /^(\d{1,2})-(\d{1,2})$/.exec(date.trim());
+  if (!match) return null;
+  const month = Number(match[1]) - 1;
+  const day = Number(match[2]);
+  const days = daysInMonth[month];
+  if (days === undefined || day < 1 || day > days) return null;
+  return monthStartHour[month]! / 24 + day - 1;
+}

@@ -1,0 +1,165 @@
+import { assertCloses } from './closing.js';
+import type { Ledger } from './ledger.js';
+import { monthlyHoursAbove, monthlySums, yearSum } from './months.js';
+import { longestDaysBelow } from './spells.js';
+import { throttleSeason } from './throttle.js';
+
+/** A calculated limit that is exceeded, or something the owner must know. */
+export interface Caution {
+  code: string;
+  text: string;
+}
+
+/** What the simulation knows besides the ledger. */
+export interface YearFacts {
+  site: { name: string; latitude: number; longitude: number };
+  weather: { source: string; hours: number; ghiKWhPerM2: number; meanAirTemp: number; minAirTemp: number };
+  ratedW: number;
+  /** Plane-of-array irradiance, W/m2, weighted by rated power when there are several arrays. */
+  planeWm2: Float64Array;
+  acLoadWh: Float64Array;
+  dcLoadWh: Float64Array;
+  fuelPricePerL: number | null;
+  bank: { usableWh: number; autonomyDays: number; referenceAh: number; fullCycles: number };
+  settledAfterYears: number | null;
+  cautions: Caution[];
+}
+
+/** The year in the form printed by `year --json`: kWh, kW, degC, fractions 0 to 1, twelve months. */
+export interface Summary {
+  site: { name: string; latitude: number; longitude: number };
+  weather: YearFacts['weather'];
+  array: {
+    ratedKW: number;
+    planeKWhPerM2: number;
+    availableKWh: number;
+    usedKWh: number;
+    throttledKWh: number;
+    clippedKWh: number;
+    months: {
+      planeKWhPerM2: number;
+      availableKWh: number;
+      usedKWh: number;
+      throttledKWh: number;
+      clippedKWh: number;
+    }[];
+  };
+  load: { acKWh: number; dcKWh: number; servedKWh: number; darkKWh: number; darkHours: number };
+  generator: {
+    hours: number;
+    starts: number;
+    fuelLitres: number;
+    /** `null` when the site file gives no fuel price. */
+    fuelCost: number | null;
+    toBusKWh: number;
+    months: { hours: number; starts: number; fuelLitres: number }[];
+  };
+  shortfall: { kWh: number; hours: number; months: { kWh: number; hours: number }[] };
+  throttle: { kWh: number; hours: number; firstDate: string | null; lastDate: string | null; calendar: number[][] };
+  bank: {
+    usableKWh: number;
+    minStateOfCharge: number;
+    meanStateOfCharge: number;
+    minTemp: number;
+    maxTemp: number;
+    chargeKWh: number;
+    dischargeKWh: number;
+    fullCycles: number;
+    autonomyDays: number;
+    longestDaysBelowHalf: number;
+  };
+  ledger: { worstHourImbalanceKWh: number; yearImbalanceKWh: number; settledAfterYears: number | null };
+  cautions: Caution[];
+}
+
+const kWh = (wh: number) => wh / 1000;
+
+/**
+ * Sums the ledger up. Refuses, by throwing, a ledger that does not close.
+ *
+ * @throws Error when the ledger does not close
+ */
+export function summarise(ledger: Ledger, facts: YearFacts): Summary {
+  const closing = assertCloses(ledger);
+  const months = (hourly: Float64Array) => Array.from(monthlySums(hourly));
+  const plane = months(facts.planeWm2).map(kWh);
+  const available = months(ledger.arrayAvailableWh).map(kWh);
+  const used = months(ledger.arrayUsedWh).map(kWh);
+  const throttled = months(ledger.throttledWh).map(kWh);
+  const clipped = months(ledger.clippedWh).map(kWh);
+  const hours = months(ledger.generatorH);
+  const starts = months(ledger.starts);
+  const fuel = months(ledger.fuelL);
+  const shortfall = months(ledger.shortfallWh).map(kWh);
+  const shortfallHours = monthlyHoursAbove(ledger.shortfallWh, 0);
+  const total = (values: ArrayLike<number>) => Array.from(values).reduce((sum, value) => sum + value, 0);
+  const season = throttleSeason(ledger.throttledWh, ledger.arrayAvailableWh);
+  const fuelLitres = total(fuel);
+  return {
+    site: facts.site,
+    weather: facts.weather,
+    array: {
+      ratedKW: facts.ratedW / 1000,
+      planeKWhPerM2: total(plane),
+      availableKWh: total(available),
+      usedKWh: total(used),
+      throttledKWh: total(throttled),
+      clippedKWh: total(clipped),
+      months: plane.map((planeKWhPerM2, m) => ({
+        planeKWhPerM2,
+        availableKWh: available[m]!,
+        usedKWh: used[m]!,
+        throttledKWh: throttled[m]!,
+        clippedKWh: clipped[m]!,
+      })),
+    },
+    load: {
+      acKWh: kWh(yearSum(facts.acLoadWh)),
+      dcKWh: kWh(yearSum(facts.dcLoadWh)),
+      servedKWh: kWh(yearSum(ledger.acServedWh) + yearSum(ledger.dcServedWh)),
+      darkKWh: kWh(yearSum(ledger.darkWh)),
+      darkHours: yearSum(ledger.darkH),
+    },
+    generator: {
+      hours: total(hours),
+      starts: total(starts),
+      fuelLitres,
+      fuelCost: facts.fuelPricePerL === null ? null : fuelLitres * facts.fuelPricePerL,
+      toBusKWh: kWh(yearSum(ledger.generatorToBusWh)),
+      months: hours.map((monthHours, m) => ({ hours: monthHours, starts: starts[m]!, fuelLitres: fuel[m]! })),
+    },
+    shortfall: {
+      kWh: total(shortfall),
+      hours: total(shortfallHours),
+      months: shortfall.map((energy, m) => ({ kWh: energy, hours: shortfallHours[m]! })),
+    },
+    throttle: {
+      kWh: total(throttled),
+      hours: season.hours,
+      firstDate: season.firstDate,
+      lastDate: season.lastDate,
+      calendar: season.calendar,
+    },
+    bank: {
+      usableKWh: kWh(facts.bank.usableWh),
+      minStateOfCharge: smallest(ledger.lowestStateOfCharge),
+      meanStateOfCharge: yearSum(ledger.stateOfCharge) / ledger.stateOfCharge.length,
+      minTemp: smallest(ledger.bankC),
+      maxTemp: largest(ledger.bankC),
+      chargeKWh: kWh(yearSum(ledger.bankChargeWh)),
+      dischargeKWh: kWh(yearSum(ledger.bankDischargeWh)),
+      fullCycles: facts.bank.fullCycles,
+      autonomyDays: facts.bank.autonomyDays,
+      longestDaysBelowHalf: longestDaysBelow(ledger.stateOfCharge, 0.5),
+    },
+    ledger: {
+      worstHourImbalanceKWh: kWh(closing.worstHourWh),
+      yearImbalanceKWh: kWh(closing.yearWh),
+      settledAfterYears: facts.settledAfterYears,
+    },
+    cautions: facts.cautions,
+  };
+}
+
+const smallest = (values: Float64Array) => values.reduce((least, value) => Math.min(least, value), Infinity);
+const largest = (values: Float64Array) => values.reduce((most, value) => Math.max(most, value), -Infinity);
