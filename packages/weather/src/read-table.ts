@@ -1,0 +1,165 @@
+import { parseQuantity, QuantityError } from '@wintergap/quantity';
+import Papa from 'papaparse';
+import { claimHour, createHourColumns, type HourColumns, notANumber } from './hour-columns.js';
+import { hoursPerYear, monthOfHour, monthStartHour } from './hour-of-year.js';
+import { placeNumber } from './place-number.js';
+import { type TableHeading, tableHeading } from './table-heading.js';
+import { WeatherError } from './weather-error.js';
+
+/**
+ * Reads the plain table: comment lines that begin with `#`, one row of headings with units, one row an hour.
+ *
+ * `time` is the start of the hour, `time ends` its end, as `2023-01-31T14:00` in local standard time (the year may
+ * be left out). Without a time column the rows must be exactly 8760, beginning with 1 January 00:00.
+ * Comments may state `# latitude: 46.9`, `# longitude: -92.2`, `# utc offset: -6`, `# elevation: 430 m`, `# name: ...`.
+ */
+export function readTable(text: string, source: string): HourColumns {
+  const rows = Papa.parse<string[]>(text, { delimitersToGuess: [',', ';', '\t'] }).data;
+  const headingRow = rows.findIndex((row) => !isComment(row) && !isBlank(row));
+  const headings = headingRow < 0 ? [] : readHeadings(rows[headingRow]!, source, headingRow + 1);
+  const columns = headings.flatMap((heading, at) => (heading.kind === 'column' ? [{ ...heading, at }] : []));
+  if (columns.length === 0) {
+    throw new WeatherError(
+      source,
+      Math.max(1, headingRow + 1),
+      'not an EPW file, a TMY3 file or a table with headings such as time, ghi [W/m2], air [degC]',
+    );
+  }
+  const twice = columns.find((column, i) => columns.findIndex((other) => other.name === column.name) < i);
+  if (twice) throw new WeatherError(source, headingRow + 1, `two columns are ${twice.name}`);
+
+  const hours = createHourColumns(
+    source,
+    'table',
+    columns.map((column) => column.name),
+  );
+  const ignored = headings.flatMap((heading) => (heading.kind === 'other' && heading.text ? [heading.text] : []));
+  if (ignored.length > 0) {
+    hours.notices.push({ code: 'columns-ignored', level: 'note', text: `columns not used: ${ignored.join(', ')}` });
+  }
+  for (let r = 0; r < headingRow; r++) {
+    if (isComment(rows[r]!)) readComment(rows[r]!.join(','), hours, r + 1);
+  }
+  const timeAt = headings.findIndex((heading) => heading.kind === 'time');
+  const time = headings[timeAt];
+  const ends = time?.kind === 'time' && time.ends;
+  if (timeAt < 0) checkUntimed(rows, headingRow, hours);
+
+  let untimedHour = 0;
+  for (let r = headingRow + 1; r < rows.length; r++) {
+    const row = rows[r]!;
+    const line = r + 1;
+    if (isBlank(row) || isComment(row)) continue;
+    if (row.length !== headings.length) {
+      throw new WeatherError(source, line, `${row.length} fields, expected ${headings.length} as in the headings`);
+    }
+    const index = timeAt < 0 ? claimNext(hours, untimedHour++, line) : claimTime(hours, row[timeAt]!, ends, line);
+    if (index < 0) continue;
+    for (const { name, factor, offset, at } of columns) {
+      const field = row[at]!.trim();
+      if (field === '') continue;
+      const value = Number(field);
+      if (Number.isNaN(value)) throw notANumber(source, line, name, field);
+      hours.columns.get(name)![index] = value * factor + offset;
+    }
+  }
+  return hours;
+}
+
+const isBlank = (row: readonly string[]): boolean => row.every((field) => field.trim() === '');
+const isComment = (row: readonly string[]): boolean => (row[0] ?? '').trimStart().startsWith('#');
+
+function readHeadings(row: readonly string[], source: string, line: number): TableHeading[] {
+  return row.map((text) => {
+    try {
+      return tableHeading(text);
+    } catch (error) {
+      if (error instanceof RangeError) throw new WeatherError(source, line, error.message);
+      throw error;
+    }
+  });
+}
+
+function readComment(text: string, hours: HourColumns, line: number): void {
+  const match = /^\s*#\s*([a-z -]+?)\s*:\s*(.*?)[\s,;]*$/i.exec(text);
+  if (!match) return;
+  const value = match[2]!;
+  const { source, place } = hours;
+  switch (match[1]!.toLowerCase()) {
+    case 'name':
+      place.name = value;
+      break;
+    case 'latitude':
+      place.latitudeDeg = placeNumber(value, 'latitude', source, line);
+      break;
+    case 'longitude':
+      place.longitudeDeg = placeNumber(value, 'longitude', source, line);
+      break;
+    case 'utc offset':
+      place.utcOffsetH = placeNumber(value.replace(/\s*h(?:ours?)?$/, ''), 'time zone', source, line);
+      break;
+    case 'elevation':
+      place.elevationM = placeNumber(String(elevationM(value, source, line)), 'elevation', source, line);
+      break;
+    case 'kind':
+      if (value === 'made') hours.kind = 'made';
+      break;
+    case 'split':
+      if (value === 'erbs') hours.splitByErbs = true;
+      break;
+  }
+}
+
+function elevationM(text: string, source: string, line: number): number {
+  try {
+    return parseQuantity(text, 'length');
+  } catch (error) {
+    if (error instanceof QuantityError) throw new WeatherError(source, line, `elevation: ${error.message}`);
+    throw error;
+  }
+}
+
+function claimTime(hours: HourColumns, text: string, ends: boolean, line: number): number {
+  const match = /^\s*(?:\d{4}-)?(\d{1,2})-(\d{1,2})[T ](\d{1,2}):(\d\d)(?::00)?\s*$/.exec(text);
+  if (!match) {
+    const zone = /(?:Z|[+-]\d\d:?\d\d)\s*$/.test(text) ? ' without a time zone' : '';
+    throw new WeatherError(hours.source, line, `time is "${text}", expected such as 2023-01-31T14:00${zone}`);
+  }
+  if (match[4] !== '00') throw new WeatherError(hours.source, line, `time is "${text}", expected full hours`);
+  const month = Number(match[1]);
+  const day = Number(match[2]);
+  const hour = Number(match[3]);
+  if (!ends || month < 1 || month > 12) return claimHour(hours, month, day, hour, line);
+  // The hour that ends at 00:00 belongs to the day before; a day may also end at 24:00.
+  if (hour > 0) return claimHour(hours, month, day, hour - 1, line);
+  if (day > 1) return claimHour(hours, month, day - 1, 23, line);
+  const before = month > 1 ? month - 1 : 12;
+  const lastDay = ((monthStartHour[before] ?? 0) - (monthStartHour[before - 1] ?? 0)) / 24;
+  const leapFebruary = before === 2 && /^\s*\d{4}-/.test(text) && isLeap(Number(text.trim().slice(0, 4)));
+  return claimHour(hours, before, leapFebruary ? 29 : lastDay, 23, line);
+}
+
+const isLeap = (year: number): boolean => (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
+
+function claimNext(hours: HourColumns, hour: number, line: number): number {
+  const month = monthOfHour(hour);
+  const inMonth = hour - monthStartHour[month]!;
+  return claimHour(hours, month + 1, Math.floor(inMonth / 24) + 1, inMonth % 24, line);
+}
+
+function checkUntimed(rows: readonly string[][], headingRow: number, hours: HourColumns): void {
+  let count = 0;
+  for (let r = headingRow + 1; r < rows.length; r++) if (!isBlank(rows[r]!) && !isComment(rows[r]!)) count++;
+  if (count !== hoursPerYear) {
+    throw new WeatherError(
+      hours.source,
+      headingRow + 1,
+      `no time column and ${count} rows: without times exactly 8760 rows from 1 January 00:00 are expected`,
+    );
+  }
+  hours.notices.push({
+    code: 'time-assumed',
+    level: 'warning',
+    text: 'no time column: the rows are taken as the hours from 1 January 00:00, local standard time',
+  });
+}
