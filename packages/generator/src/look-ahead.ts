@@ -1,0 +1,34 @@
+import { mustLie } from './bounds.js';
+
+export interface LookAhead {
+  /** Sun of each day, Wh/m2, on the plane or on the flat: the same as `dullBelowWhM2`. */
+  dailySunWhM2: Float64Array;
+  /** A day with less sun than this is dull. */
+  dullBelowWhM2: number;
+  /** Whether tomorrow is known, or guessed to be like the last day that was seen. */
+  honesty: 'perfect' | 'persistence';
+}
+
+/** From this hour on, a person knows what today's sun was. */
+const todayKnownFromHour = 18;
+
+/**
+ * 1 for each hour of the year in which tomorrow is expected to be dull, 0 for the others. A perfect forecast is the
+ * best case; persistence (tomorrow will be like yesterday, and from 18:00 on like today) is what no forecast costs.
+ * The day after 31 December is 1 January.
+ */
+export function lookAheadMask({ dailySunWhM2, dullBelowWhM2, honesty }: LookAhead): Uint8Array {
+  if (dailySunWhM2.length !== 365) {
+    throw new RangeError(`dailySunWhM2 must hold 365 days, got ${dailySunWhM2.length}`);
+  }
+  for (let day = 0; day < 365; day++) mustLie(`dailySunWhM2 of day ${day}`, dailySunWhM2[day]!, 0, 50_000);
+  mustLie('dullBelowWhM2', dullBelowWhM2, 0, 50_000);
+  const mask = new Uint8Array(8760);
+  for (let h = 0; h < 8760; h++) {
+    const today = Math.floor(h / 24);
+    const seen = h % 24 < todayKnownFromHour ? today + 364 : today;
+    const guide = honesty === 'perfect' ? today + 1 : seen;
+    if (dailySunWhM2[guide % 365]! < dullBelowWhM2) mask[h] = 1;
+  }
+  return mask;
+}
