@@ -1,4 +1,11 @@
+export type { Closure } from './check-closure.js';
+export type { Timing } from './check-timing.js';
+export { examineWeather, type WeatherReport } from './examine-weather.js';
+export { moveToElevation } from './move-to-elevation.js';
 export { readWeather } from './read-weather.js';
 export { readWeatherFile } from './read-weather-file.js';
+export { hasSnowData, snowDepthFrom } from './snow-depth.js';
 export { WeatherError } from './weather-error.js';
+export type { WeatherSums } from './weather-sums.js';
 export type { Notice, WeatherPlace, WeatherYear } from './weather-year.js';
+export { writeTable } from './write-table.js';

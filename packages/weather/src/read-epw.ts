@@ -58,7 +58,7 @@ export function readEpw(text: string, source: string): HourColumns {
   const perHour = Number(start[0].split(',')[2]);
   if (perHour > 1) throw new WeatherError(source, headerLines, `${perHour} rows an hour, expected hourly rows`);
   const typical = /\b(TMY\d?|TRY|IWEC\d?|CWEC\d*|WYEC\d*|TMYx|typical|average year|reference year|design year)\b/i;
-  readRows(text, header.length, headerLines, hours, typical.test(header));
+  readRows(text, header.length, headerLines, hours, typical.test(header.replace(/^(?!LOCATION|COMMENTS).*$/gim, '')));
   return hours;
 }
 

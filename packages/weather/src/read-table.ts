@@ -4,6 +4,7 @@ import { claimHour, createHourColumns, type HourColumns, notANumber } from './ho
 import { hoursPerYear, monthOfHour, monthStartHour } from './hour-of-year.js';
 import { placeNumber } from './place-number.js';
 import { type TableHeading, tableHeading } from './table-heading.js';
+import { noteTypicalYear } from './typical-year.js';
 import { WeatherError } from './weather-error.js';
 
 /**
@@ -100,6 +101,9 @@ function readComment(text: string, hours: HourColumns, line: number): void {
       break;
     case 'elevation':
       place.elevationM = placeNumber(String(elevationM(value, source, line)), 'elevation', source, line);
+      break;
+    case 'typical year':
+      if (value === 'yes') noteTypicalYear(hours, new Set(), true);
       break;
     case 'kind':
       if (value === 'made') hours.kind = 'made';
