@@ -1,0 +1,23 @@
+import { mustBeHourly, mustLie } from './bounds.js';
+
+/** A DC-DC converter between the bank and DC loads of another voltage. */
+export interface Converter {
+  /** Output over input, idle draw left out, above 0 and up to 1. */
+  efficiency: number;
+  idleW: number;
+}
+
+/** Power drawn from the bank to give `dcW` behind the converter. */
+export function converterInputW(dcW: number, converter: Converter): number {
+  return dcW / converter.efficiency + converter.idleW;
+}
+
+/** Power drawn from the bank in each hour, W. */
+export function converterYear(dcW: Float64Array, converter: Converter): Float64Array {
+  mustLie('converter efficiency', converter.efficiency, 0.1, 1);
+  mustLie('converter idleW', converter.idleW, 0, 1e6);
+  mustBeHourly('dcW', dcW, 0, 1e12);
+  const inputW = new Float64Array(8760);
+  for (let h = 0; h < 8760; h++) inputW[h] = converterInputW(dcW[h]!, converter);
+  return inputW;
+}

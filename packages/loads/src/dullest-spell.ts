@@ -1,0 +1,35 @@
+import { mustBeHourly, mustLie } from './bounds.js';
+
+export interface DullestSpell {
+  /** First day of the spell, 0 for 1 January. */
+  firstDay: number;
+  /** Its first hour of the year. */
+  firstHour: number;
+  /** Mean sun on a day of it, Wh/m2. */
+  whM2PerDay: number;
+}
+
+/**
+ * The run of `days` days with the least sun in the year; the first of them if several are equal. It may run over the
+ * end of the year.
+ *
+ * @param ghiWm2 hourly irradiance, on the flat or on the array's plane
+ */
+export function dullestSpell(ghiWm2: Float64Array, days: number): DullestSpell {
+  mustBeHourly('ghiWm2', ghiWm2, 0, 2000);
+  mustLie('days', days, 1, 365);
+  if (!Number.isInteger(days)) throw new RangeError(`days must be whole, got ${days}`);
+  const daily = new Float64Array(365);
+  for (let h = 0; h < 8760; h++) daily[Math.floor(h / 24)]! += ghiWm2[h]!;
+  let firstDay = 0;
+  let least = Number.POSITIVE_INFINITY;
+  for (let first = 0; first < 365; first++) {
+    let sum = 0;
+    for (let day = first; day < first + days; day++) sum += daily[day % 365]!;
+    if (sum < least) {
+      least = sum;
+      firstDay = first;
+    }
+  }
+  return { firstDay, firstHour: firstDay * 24, whM2PerDay: least / days };
+}

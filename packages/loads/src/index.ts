@@ -1,0 +1,11 @@
+export { type Appliance, type Bus, surgePowerW } from './appliance.js';
+export { type Converter, converterInputW, converterYear } from './converter.js';
+export type { Driver, LoadContext, RoomTemperature } from './driver.js';
+export { type DullestSpell, dullestSpell } from './dullest-spell.js';
+export { type Inverter, inverterEfficiency, inverterInputW, inverterYear } from './inverter.js';
+export { type InverterFit, inverterFit } from './inverter-fit.js';
+export { type CurvePoint, inverterLosses, type QuotedEfficiency } from './inverter-losses.js';
+export type { LoadEvent } from './load-event.js';
+export { type LargestSurge, type LoadItem, type LoadYear, loadYear } from './load-year.js';
+export type { DaySpan, Schedule } from './schedule.js';
+export { californianEfficiency, europeanEfficiency } from './weighted-efficiency.js';

@@ -1,0 +1,65 @@
+import { mustBeHourly, mustLie } from './bounds.js';
+
+/**
+ * An inverter from the bank to the AC loads. Its input is output + idle + k1 output + k2 output^2 / rating.
+ *
+ * Source, from memory: Schmidt and Sauer 1996, Sonnenenergie 21(4), 43-47. The idle term is the electronics, the
+ * proportional one the semiconductors' voltage drops and switching, the square one resistance.
+ */
+export interface Inverter {
+  /** Continuous AC rating, W. */
+  powerW: number;
+  /** What it gives for the seconds of a motor's start, W. */
+  surgeW: number;
+  /** Draw on the bank without load, W. */
+  idleW: number;
+  /** k1, W lost per W given. */
+  proportionalLoss: number;
+  /** k2, loss at full power by resistance, as a share of the rating. */
+  squareLoss: number;
+  /**
+   * Search mode: below a mean load of `belowW` in an hour the inverter sleeps between pulses and draws `idleW` of
+   * this kind instead.
+   */
+  search?: { idleW: number; belowW: number };
+}
+
+/** Throws unless all figures make sense. */
+export function checkInverter(inverter: Inverter): void {
+  mustLie('inverter powerW', inverter.powerW, 1, 1e9);
+  mustLie('inverter surgeW', inverter.surgeW, inverter.powerW, 1e9);
+  mustLie('inverter idleW', inverter.idleW, 0, inverter.powerW);
+  mustLie('inverter proportionalLoss', inverter.proportionalLoss, 0, 1);
+  mustLie('inverter squareLoss', inverter.squareLoss, 0, 1);
+  if (inverter.search) {
+    mustLie('inverter search idleW', inverter.search.idleW, 0, inverter.idleW);
+    mustLie('inverter search belowW', inverter.search.belowW, 0, inverter.powerW);
+  }
+}
+
+/**
+ * DC power that the inverter draws to give `acW`. Above the rating the formula goes on, but the inverter does not:
+ * limit the output before.
+ */
+export function inverterInputW(acW: number, inverter: Inverter): number {
+  const { search } = inverter;
+  const idleW = search !== undefined && acW < search.belowW ? search.idleW : inverter.idleW;
+  return acW + idleW + inverter.proportionalLoss * acW + (inverter.squareLoss * acW * acW) / inverter.powerW;
+}
+
+/** Output over input, 0 to 1; 0 without load. */
+export function inverterEfficiency(acW: number, inverter: Inverter): number {
+  return acW > 0 ? acW / inverterInputW(acW, inverter) : 0;
+}
+
+/**
+ * DC power that the inverter draws in each hour, W. It gives no more than its rating: load above it is not in the
+ * result and stays dark.
+ */
+export function inverterYear(acW: Float64Array, inverter: Inverter): Float64Array {
+  checkInverter(inverter);
+  mustBeHourly('acW', acW, 0, 1e12);
+  const dcW = new Float64Array(8760);
+  for (let h = 0; h < 8760; h++) dcW[h] = inverterInputW(Math.min(acW[h]!, inverter.powerW), inverter);
+  return dcW;
+}

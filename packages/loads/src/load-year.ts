@@ -1,0 +1,128 @@
+import { type Appliance, type Bus, surgePowerW } from './appliance.js';
+import { mustBeHourly, mustLie } from './bounds.js';
+import { drive, type LoadContext } from './driver.js';
+import { addEvent, type LoadEvent } from './load-event.js';
+import { scheduledShare } from './schedule.js';
+
+/** What one appliance, event or measured table adds to the year. */
+export interface LoadItem {
+  name: string;
+  bus: Bus;
+  /** All it uses, standby included. */
+  energyWhYear: number;
+  decemberWh: number;
+  /** The part of `energyWhYear` used while not running. */
+  standbyWhYear: number;
+}
+
+/** The worst moment for an inverter: an appliance starting while the others run. */
+export interface LargestSurge {
+  powerW: number;
+  hour: number;
+  name: string;
+}
+
+/** A year's load on both buses, before inverter and converter. */
+export interface LoadYear {
+  /** Mean power of each hour, W. */
+  acW: Float64Array;
+  dcW: Float64Array;
+  items: LoadItem[];
+  /** The largest starting power on top of the mean running AC load of its hour; `null` without AC appliances. */
+  largestSurge: LargestSurge | null;
+  /** The same as a number, W; 0 without AC appliances. */
+  largestSurgeW: number;
+  /** AC power if all that may run within one hour runs at once, the largest of the year, W. */
+  coincidentAcW: number;
+}
+
+const decemberStart = 8016;
+
+/**
+ * The hourly load of a year from appliances and events.
+ *
+ * An appliance that runs a share of its allowed hours counts with its mean power in each of them. Standby is drawn
+ * for the rest of the time, all year.
+ *
+ * @throws RangeError or TypeError, naming the appliance, when something is out of range or missing
+ */
+export function loadYear(
+  appliances: readonly Appliance[],
+  events: readonly LoadEvent[],
+  context: LoadContext,
+): LoadYear {
+  mustBeHourly('airC', context.airC, -90, 70);
+  mustBeHourly('upShare', context.upShare, 0, 1);
+  if (context.roomC) mustBeHourly('roomC', context.roomC, -60, 80);
+  const acW = new Float64Array(8760);
+  const dcW = new Float64Array(8760);
+  const coincidentW = new Float64Array(8760);
+  const surgeW = new Float64Array(8760);
+  const surgeOf = new Int32Array(8760).fill(-1);
+  const items: LoadItem[] = [];
+
+  for (let index = 0; index < appliances.length; index++) {
+    const appliance = appliances[index]!;
+    checkAppliance(appliance);
+    const { name, bus, powerW, count = 1, standbyW = 0 } = appliance;
+    const share = scheduledShare(name, appliance, context.firstWeekday);
+    if (appliance.drivenBy) drive(name, share, appliance.drivenBy, context);
+    const startW = surgePowerW(appliance);
+    const onBusW = bus === 'ac' ? acW : dcW;
+    const item: LoadItem = { name, bus, energyWhYear: 0, decemberWh: 0, standbyWhYear: 0 };
+    for (let h = 0; h < 8760; h++) {
+      const running = share[h]!;
+      const idleW = count * standbyW * Math.max(1 - running, 0);
+      const meanW = count * powerW * running + idleW;
+      onBusW[h]! += meanW;
+      item.energyWhYear += meanW;
+      item.standbyWhYear += idleW;
+      if (h >= decemberStart) item.decemberWh += meanW;
+      if (bus === 'dc') continue;
+      coincidentW[h]! += running > 0 ? count * powerW * Math.max(running, 1) : idleW;
+      // One unit starts; in the mean load it is there already with its share.
+      const extraW = startW - powerW * Math.min(running, 1);
+      if (running > 0 && count > 0 && (extraW > surgeW[h]! || surgeOf[h]! < 0)) {
+        surgeW[h] = extraW;
+        surgeOf[h] = index;
+      }
+    }
+    items.push(item);
+  }
+  for (const event of events) items.push(addEventItem(event, event.bus === 'ac' ? acW : dcW, coincidentW, context));
+
+  let largestSurge: LargestSurge | null = null;
+  let coincidentAcW = 0;
+  for (let h = 0; h < 8760; h++) {
+    coincidentAcW = Math.max(coincidentAcW, coincidentW[h]!);
+    const powerW = acW[h]! + surgeW[h]!;
+    if (surgeOf[h]! < 0 || (largestSurge && powerW <= largestSurge.powerW)) continue;
+    largestSurge = { powerW, hour: h, name: appliances[surgeOf[h]!]!.name };
+  }
+  return { acW, dcW, items, largestSurge, largestSurgeW: largestSurge?.powerW ?? 0, coincidentAcW };
+}
+
+function addEventItem(event: LoadEvent, onBusW: Float64Array, coincidentW: Float64Array, context: LoadContext) {
+  const eventW = new Float64Array(8760);
+  addEvent(eventW, event, context.dullSpellDay);
+  const item: LoadItem = { name: event.name, bus: event.bus, energyWhYear: 0, decemberWh: 0, standbyWhYear: 0 };
+  for (let h = 0; h < 8760; h++) {
+    onBusW[h]! += eventW[h]!;
+    if (event.bus === 'ac') coincidentW[h]! += eventW[h]!;
+    item.energyWhYear += eventW[h]!;
+    if (h >= decemberStart) item.decemberWh += eventW[h]!;
+  }
+  return item;
+}
+
+function checkAppliance(appliance: Appliance): void {
+  const { name, powerW, count = 1, standbyW = 0, surge, bus } = appliance;
+  mustLie(`${name}: powerW`, powerW, 0, 1e9);
+  mustLie(`${name}: count`, count, 0, 1e6);
+  mustLie(`${name}: standbyW`, standbyW, 0, 1e9);
+  if (surge) {
+    if ('powerW' in surge) mustLie(`${name}: surge powerW`, surge.powerW, powerW, 1e9);
+    else mustLie(`${name}: surge factor`, surge.factor, 1, 100);
+  }
+  if (bus !== 'ac' && bus !== 'dc') throw new RangeError(`${name}: bus must be ac or dc, got ${bus}`);
+}
