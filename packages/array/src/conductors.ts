@@ -26,8 +26,8 @@ export function copperOhmM(conductorC: number): number {
 /**
  * Resistance per metre of one stranded copper conductor, ohm/m.
  *
- * From the metal's cross-section. Metric sizes are names, not areas: IEC 60228 lets a nominal 6 mm2 have up to
- * 5 % more than this.
+ * From the metal's cross-section. Metric sizes are names, not areas: the ceilings of IEC 60228 lie 3 to 6 % above
+ * this, for 50 mm2 10 %.
  */
 export function conductorOhmPerM(areaMm2: number, conductorC: number): number {
   if (!(areaMm2 >= 0.05 && areaMm2 <= 2000)) throw new RangeError(`areaMm2 must be 0.05 to 2000, got ${areaMm2}`);

@@ -79,8 +79,8 @@ export function clippedPower(powerW: number, bankV: number, maxCurrentA: number)
 /** Straight-line reading of a curve with rising `x`; beyond its ends the end value. */
 export function readCurve(x: Float64Array, y: Float64Array, at: number): number {
   const last = x.length - 1;
+  if (last === 0 || at <= x[0]!) return y[0]!;
   if (at >= x[last]!) return y[last]!;
-  if (at <= x[0]!) return y[0]!;
   let k = 0;
   while (x[k + 1]! < at) k++;
   return y[k]! + ((y[k + 1]! - y[k]!) * (at - x[k]!)) / (x[k + 1]! - x[k]!);
