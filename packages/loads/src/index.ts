@@ -6,6 +6,8 @@ export { type Inverter, inverterEfficiency, inverterInputW, inverterYear } from 
 export { type InverterFit, inverterFit } from './inverter-fit.js';
 export { type CurvePoint, inverterLosses, type QuotedEfficiency } from './inverter-losses.js';
 export type { LoadEvent } from './load-event.js';
+export type { LoadGap } from './load-gap.js';
+export { type LoadTableOptions, type MeasuredLoad, readLoadTable } from './load-table.js';
 export { type LargestSurge, type LoadItem, type LoadYear, loadYear } from './load-year.js';
 export type { DaySpan, Schedule } from './schedule.js';
 export { californianEfficiency, europeanEfficiency } from './weighted-efficiency.js';

@@ -2,6 +2,7 @@ import { type Appliance, type Bus, surgePowerW } from './appliance.js';
 import { mustBeHourly, mustLie } from './bounds.js';
 import { drive, type LoadContext } from './driver.js';
 import { addEvent, type LoadEvent } from './load-event.js';
+import type { MeasuredLoad } from './load-table.js';
 import { scheduledShare } from './schedule.js';
 
 /** What one appliance, event or measured table adds to the year. */
@@ -39,10 +40,11 @@ export interface LoadYear {
 const decemberStart = 8016;
 
 /**
- * The hourly load of a year from appliances and events.
+ * The hourly load of a year from appliances, events and measured tables.
  *
  * An appliance that runs a share of its allowed hours counts with its mean power in each of them. Standby is drawn
- * for the rest of the time, all year.
+ * for the rest of the time, all year. A measured table brings no motor starts of its own, but counts among what runs
+ * while something starts.
  *
  * @throws RangeError or TypeError, naming the appliance, when something is out of range or missing
  */
@@ -50,6 +52,7 @@ export function loadYear(
   appliances: readonly Appliance[],
   events: readonly LoadEvent[],
   context: LoadContext,
+  measured: readonly MeasuredLoad[] = [],
 ): LoadYear {
   mustBeHourly('airC', context.airC, -90, 70);
   mustBeHourly('upShare', context.upShare, 0, 1);
@@ -89,7 +92,18 @@ export function loadYear(
     }
     items.push(item);
   }
-  for (const event of events) items.push(addEventItem(event, event.bus === 'ac' ? acW : dcW, coincidentW, context));
+  for (const event of events) {
+    const eventW = new Float64Array(8760);
+    addEvent(eventW, event, context.dullSpellDay);
+    items.push(itemOf(event.name, event.bus, eventW));
+    add(eventW, event.bus === 'ac' ? [acW, coincidentW] : [dcW]);
+  }
+  for (const table of measured) {
+    if (table.acW.some((powerW) => powerW > 0)) items.push(itemOf(table.source, 'ac', table.acW));
+    if (table.dcW.some((powerW) => powerW > 0)) items.push(itemOf(table.source, 'dc', table.dcW));
+    add(table.acW, [acW, coincidentW]);
+    add(table.dcW, [dcW]);
+  }
 
   let largestSurge: LargestSurge | null = null;
   let coincidentAcW = 0;
@@ -102,15 +116,15 @@ export function loadYear(
   return { acW, dcW, items, largestSurge, largestSurgeW: largestSurge?.powerW ?? 0, coincidentAcW };
 }
 
-function addEventItem(event: LoadEvent, onBusW: Float64Array, coincidentW: Float64Array, context: LoadContext) {
-  const eventW = new Float64Array(8760);
-  addEvent(eventW, event, context.dullSpellDay);
-  const item: LoadItem = { name: event.name, bus: event.bus, energyWhYear: 0, decemberWh: 0, standbyWhYear: 0 };
+function add(loadW: Float64Array, totals: readonly Float64Array[]): void {
+  for (const totalW of totals) for (let h = 0; h < 8760; h++) totalW[h]! += loadW[h]!;
+}
+
+function itemOf(name: string, bus: Bus, loadW: Float64Array): LoadItem {
+  const item: LoadItem = { name, bus, energyWhYear: 0, decemberWh: 0, standbyWhYear: 0 };
   for (let h = 0; h < 8760; h++) {
-    onBusW[h]! += eventW[h]!;
-    if (event.bus === 'ac') coincidentW[h]! += eventW[h]!;
-    item.energyWhYear += eventW[h]!;
-    if (h >= decemberStart) item.decemberWh += eventW[h]!;
+    item.energyWhYear += loadW[h]!;
+    if (h >= decemberStart) item.decemberWh += loadW[h]!;
   }
   return item;
 }
