@@ -20,7 +20,7 @@ export function clearYear(place = pond, clockFastMin: (hour: number) => number =
   const dhiWm2 = new Float64Array(hoursPerYear);
   const airC = new Float64Array(hoursPerYear);
   const windMs = new Float64Array(hoursPerYear);
-  const start = Date.UTC(2023, 0, 1) - place.utcOffsetH * 3_600_000;
+  const start = Date.UTC(2001, 0, 1) - place.utcOffsetH * 3_600_000;
   for (let h = 0; h < hoursPerYear; h++) {
     for (let step = 0; step < stepsPerHour; step++) {
       const minutes = h * 60 + ((step + 0.5) / stepsPerHour) * 60 - clockFastMin(h);

@@ -26,6 +26,8 @@ export function completeIrradiance(hours: HourColumns, place: WeatherPlace): 'fi
 
   const where = sunPlace(place);
   if (!where) {
+    // Three columns with holes: short ones are bridged later without knowing the sun.
+    if ([ghi, dni, dhi].every((values) => !values.every(Number.isNaN))) return 'file';
     throw new WeatherError(
       hours.source,
       1,
@@ -34,18 +36,21 @@ export function completeIrradiance(hours: HourColumns, place: WeatherPlace): 'fi
   }
   const sun = sunHours(where);
   let split = 0;
+  let daylight = 0;
   let derived = 0;
   for (let h = 0; h < hoursPerYear; h++) {
     const known = (ghi[h]! >= 0 ? 1 : 0) + (dni[h]! >= 0 ? 2 : 0) + (dhi[h]! >= 0 ? 4 : 0);
-    if (known === 7) continue;
     if (sun.upFraction[h]! === 0) {
+      if (known === 7) continue;
       const glow = known === 0 || known === 2 ? 0 : known % 2 === 1 ? ghi[h]! : dhi[h]!;
       ghi[h] = glow;
       dhi[h] = glow;
       dni[h] = 0;
       continue;
     }
+    daylight++;
     const cos = sun.cosZenith[h]!;
+    if (known === 7) continue;
     if (known === 6) ghi[h] = dhi[h]! + dni[h]! * cos;
     else if (known === 5) dni[h] = beamFromDifference(ghi[h]! - dhi[h]!, cos, sun.extraNormalWm2[h]!);
     else if (known === 3) dhi[h] = Math.min(ghi[h]!, Math.max(0, ghi[h]! - dni[h]! * cos));
@@ -72,7 +77,7 @@ export function completeIrradiance(hours: HourColumns, place: WeatherPlace): 'fi
       rows: derived,
     });
   }
-  return split > 1000 ? 'erbs' : 'file';
+  return split > daylight / 2 ? 'erbs' : 'file';
 }
 
 const beamFromDifference = (beamOnHorizontalWm2: number, cos: number, extraNormalWm2: number): number =>

@@ -21,8 +21,7 @@ export function finishYear(hours: HourColumns, fallbackPlace: WeatherPlace): Wea
   checkRows(hours);
   checkLimits(hours);
   const airC = fillRequired(hours, 'air', longestGapH.air);
-  const windMs =
-    hours.columns.has('wind') && !allMissing(hours, 'wind') ? fillRequired(hours, 'wind', 6) : assumeWind(hours);
+  const windMs = allMissing(hours, 'wind') ? assumeWind(hours) : fillRequired(hours, 'wind', longestGapH.wind);
   if (allMissing(hours, 'ghi') && (allMissing(hours, 'dni') || allMissing(hours, 'dhi'))) {
     throw new WeatherError(hours.source, 1, 'no global irradiance (ghi), nor beam and diffuse to work it out');
   }

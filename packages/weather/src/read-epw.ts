@@ -95,7 +95,7 @@ function readRows(text: string, from: number, headerLines: number, hours: HourCo
     }
     const index = claimHour(hours, Number(row[2]), Number(row[3]), hour - 1, line);
     if (index < 0) continue;
-    years.add(Number(row[1]));
+    if (Number(row[1]) > 1800) years.add(Number(row[1]));
     for (let f = 0; f < columns.length; f++) {
       const field = row[f + 5]!;
       const value = Number(field);

@@ -3,6 +3,7 @@ import type { WeatherPlace } from './weather-year.js';
 
 const rad = Math.PI / 180;
 const pointsPerHour = 6;
+// Kopp and Lean (2011), Geophys. Res. Lett. 38, L01706.
 const solarConstantWm2 = 1361;
 
 /** The sun of every hour of the year at one place. */
@@ -25,8 +26,15 @@ export function sunPlace(place: WeatherPlace): SunPlace | null {
   return { latitudeDeg, longitudeDeg, utcOffsetH };
 }
 
+// Days from the epoch J2000.0 to 1 January 2001, 00:00 UTC. Rows carry no year that means anything (a typical year
+// is joined from many), so one year stands for all; between years the declination of a date differs by up to 0.2 deg.
+const daysSinceEpoch = 365.5;
+
 /**
- * Mean sun of each hour. Declination, equation of time and distance by the series of Spencer (1971), Search 2(5), 172.
+ * Mean sun of each hour, without refraction.
+ *
+ * Source: Michalsky (1988), Solar Energy 40(3), 227-235, the low-precision formulas of the Astronomical Almanac
+ * (0.01 degrees): mean longitude and anomaly, ecliptic longitude, obliquity, distance.
  */
 export function sunHours(place: SunPlace): SunHours {
   const upFraction = new Float64Array(hoursPerYear);
@@ -36,23 +44,19 @@ export function sunHours(place: SunPlace): SunHours {
   const cosLatitude = Math.cos(place.latitudeDeg * rad);
   const longitudeShiftH = place.longitudeDeg / 15 - place.utcOffsetH;
   for (let h = 0; h < hoursPerYear; h++) {
-    const b = (2 * Math.PI * ((h + 0.5) / 24 - 0.5)) / 365;
-    const c1 = Math.cos(b);
-    const s1 = Math.sin(b);
-    const c2 = Math.cos(2 * b);
-    const s2 = Math.sin(2 * b);
-    const declination =
-      0.006918 -
-      0.399912 * c1 +
-      0.070257 * s1 -
-      0.006758 * c2 +
-      0.000907 * s2 -
-      0.002697 * Math.cos(3 * b) +
-      0.00148 * Math.sin(3 * b);
-    const equationOfTimeH = (229.18 / 60) * (0.000075 + 0.001868 * c1 - 0.032077 * s1 - 0.014615 * c2 - 0.040849 * s2);
-    extraNormalWm2[h] = solarConstantWm2 * (1.00011 + 0.034221 * c1 + 0.00128 * s1 + 0.000719 * c2 + 0.000077 * s2);
-    const steady = sinLatitude * Math.sin(declination);
-    const swing = cosLatitude * Math.cos(declination);
+    const n = daysSinceEpoch + (h + 0.5 - place.utcOffsetH) / 24;
+    const meanLongitudeDeg = 280.46 + 0.9856474 * n;
+    const anomaly = (357.528 + 0.9856003 * n) * rad;
+    const longitude = (meanLongitudeDeg + 1.915 * Math.sin(anomaly) + 0.02 * Math.sin(2 * anomaly)) * rad;
+    const obliquity = (23.439 - 0.0000004 * n) * rad;
+    const sinDeclination = Math.sin(obliquity) * Math.sin(longitude);
+    const rightAscension = Math.atan2(Math.cos(obliquity) * Math.sin(longitude), Math.cos(longitude));
+    const turnsAhead = (meanLongitudeDeg - rightAscension / rad) / 360;
+    const equationOfTimeH = (turnsAhead - Math.round(turnsAhead)) * 24;
+    const distance = 1.00014 - 0.01671 * Math.cos(anomaly) - 0.00014 * Math.cos(2 * anomaly);
+    extraNormalWm2[h] = solarConstantWm2 / distance ** 2;
+    const steady = sinLatitude * sinDeclination;
+    const swing = cosLatitude * Math.sqrt(1 - sinDeclination ** 2);
     let up = 0;
     let sum = 0;
     for (let p = 0; p < pointsPerHour; p++) {
