@@ -13,7 +13,7 @@ interface EpwField {
   scale: number;
 }
 
-// Field order, units and missing codes of the EPW form, as documented with the EnergyPlus auxiliary programs.
+// Field order, units and missing codes of the EPW form, as its public documentation gives them.
 // Writers differ in how many nines they use, so anything from the shortest code up counts as missing.
 const fields: readonly EpwField[] = [
   { name: 'air', at: 6, missingFrom: 99.9, scale: 1 },
