@@ -87,8 +87,14 @@ describe('errors name the line and the cure', () => {
     ['a latitude off the globe', 1, () => '# latitude: 146', 'latitude is "146", expected a number from -90 to 90'],
     ['an elevation without unit', 4, () => '# elevation: 430', '430 has no unit; write 430 m or 1411 ft'],
   ])('%s', (_, line, edit, message) => {
-    expect(change(line, edit)).toThrow(`pond.csv line ${line}: `);
-    expect(change(line, edit)).toThrow(message);
+    let found = '';
+    try {
+      change(line, edit)();
+    } catch (error) {
+      found = String(error);
+    }
+    expect(found).toContain(`WeatherError: pond.csv line ${line}: `);
+    expect(found).toContain(message);
   });
 
   test('a file that is something else', () => {
