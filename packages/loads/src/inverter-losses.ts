@@ -1,9 +1,12 @@
 import { mustLie } from './bounds.js';
-import type { Inverter } from './inverter.js';
+import { type Inverter, lossIsSound } from './inverter.js';
 
 /** Efficiency as a data sheet quotes it, 0 to 1. */
 export type QuotedEfficiency =
-  /** The best value. It is reached at a third of the rating unless `atShare` says where. */
+  /**
+   * The best value. It is reached at `atShare` of the rating: unless given a third, or more if the idle draw is so
+   * large that the rest of the loss would be less than nothing.
+   */
   | { kind: 'peak'; efficiency: number; atShare?: number }
   /** The value at full power. What idling leaves of the loss is divided evenly between k1 and k2. */
   | { kind: 'rated'; efficiency: number }
@@ -16,6 +19,9 @@ export interface CurvePoint {
   efficiency: number;
 }
 
+/** Coefficients closer to zero than this are zero. */
+const rounding = 1e-9;
+
 type Losses = Pick<Inverter, 'idleW' | 'proportionalLoss' | 'squareLoss'>;
 
 /**
@@ -25,6 +31,8 @@ type Losses = Pick<Inverter, 'idleW' | 'proportionalLoss' | 'squareLoss'>;
  * p = sqrt(i/k2), and there 1/eta - 1 = k1 + 2 sqrt(i k2). Peak and rated values together give
  * sqrt(k2) = sqrt(i) + sqrt(1/rated - 1/peak).
  *
+ * k1 may come out a little below zero, as it does for measured curves that are not quite a parabola.
+ *
  * @throws RangeError when no inverter of this form fits, for example when idling alone costs more than is quoted
  */
 export function inverterLosses(powerW: number, idleW: number, quoted: QuotedEfficiency): Losses {
@@ -33,21 +41,22 @@ export function inverterLosses(powerW: number, idleW: number, quoted: QuotedEffi
   const i = idleW / powerW;
   switch (quoted.kind) {
     case 'peak': {
-      const { atShare = 1 / 3 } = quoted;
       mustLie('peak efficiency', quoted.efficiency, 0.2, 0.999);
+      const lossAtPeak = 1 / quoted.efficiency - 1;
+      const { atShare = Math.min(Math.max(1 / 3, (2 * i) / lossAtPeak), 1) } = quoted;
       mustLie('atShare', atShare, 0.01, 1);
-      return checked(idleW, 1 / quoted.efficiency - 1 - (2 * i) / atShare, i / atShare ** 2);
+      return checked(idleW, lossAtPeak - (2 * i) / atShare, i / atShare ** 2, powerW);
     }
     case 'rated': {
       mustLie('rated efficiency', quoted.efficiency, 0.2, 0.999);
       const half = (1 / quoted.efficiency - 1 - i) / 2;
-      return checked(idleW, half, half);
+      return checked(idleW, half, half, powerW);
     }
     case 'peak-and-rated': {
       mustLie('peak efficiency', quoted.peak, 0.2, 0.999);
       mustLie('rated efficiency', quoted.rated, 0.2, quoted.peak);
       const squareLoss = (Math.sqrt(i) + Math.sqrt(1 / quoted.rated - 1 / quoted.peak)) ** 2;
-      return checked(idleW, 1 / quoted.peak - 1 - 2 * Math.sqrt(i * squareLoss), squareLoss);
+      return checked(idleW, 1 / quoted.peak - 1 - 2 * Math.sqrt(i * squareLoss), squareLoss, powerW);
     }
     case 'three-points':
       return throughPoints(powerW, quoted.points);
@@ -67,20 +76,18 @@ function throughPoints(powerW: number, points: readonly [CurvePoint, CurvePoint,
   const bc = (loss(c) - loss(b)) / (c.share - b.share);
   const k2 = (bc - ab) / (c.share - a.share);
   const k1 = ab - k2 * (a.share + b.share);
-  return checked((loss(a) - k1 * a.share - k2 * a.share ** 2) * powerW, k1, k2);
+  return checked((loss(a) - k1 * a.share - k2 * a.share ** 2) * powerW, k1, k2, powerW);
 }
 
-function checked(idleW: number, proportionalLoss: number, squareLoss: number): Losses {
-  const rounding = 1e-9;
-  if (idleW < -rounding || proportionalLoss < -rounding || squareLoss < -rounding) {
-    throw new RangeError(
-      'quoted efficiency and idle draw must leave no loss below zero, got ' +
-        `idle ${idleW.toPrecision(3)} W, proportional ${proportionalLoss.toPrecision(3)}, square ${squareLoss.toPrecision(3)}`,
-    );
-  }
-  return {
-    idleW: Math.max(idleW, 0),
-    proportionalLoss: Math.max(proportionalLoss, 0),
-    squareLoss: Math.max(squareLoss, 0),
+function checked(idleW: number, proportionalLoss: number, squareLoss: number, powerW: number): Losses {
+  const losses = {
+    idleW: Math.abs(idleW) < rounding ? 0 : idleW,
+    proportionalLoss: Math.abs(proportionalLoss) < rounding ? 0 : proportionalLoss,
+    squareLoss: Math.abs(squareLoss) < rounding ? 0 : squareLoss,
   };
+  if (lossIsSound({ ...losses, powerW })) return losses;
+  throw new RangeError(
+    'quoted efficiency and idle draw must leave at least half the idle draw as loss at every load, got ' +
+      `idle ${idleW.toPrecision(3)} W, proportional ${proportionalLoss.toPrecision(3)}, square ${squareLoss.toPrecision(3)}`,
+  );
 }

@@ -29,12 +29,21 @@ export function checkInverter(inverter: Inverter): void {
   mustLie('inverter powerW', inverter.powerW, 1, 1e9);
   mustLie('inverter surgeW', inverter.surgeW, inverter.powerW, 1e9);
   mustLie('inverter idleW', inverter.idleW, 0, inverter.powerW);
-  mustLie('inverter proportionalLoss', inverter.proportionalLoss, 0, 1);
+  mustLie('inverter proportionalLoss', inverter.proportionalLoss, -0.5, 1);
   mustLie('inverter squareLoss', inverter.squareLoss, 0, 1);
+  if (!lossIsSound(inverter)) throw new RangeError('inverter must lose at least half its idle draw at every load');
   if (inverter.search) {
     mustLie('inverter search idleW', inverter.search.idleW, 0, inverter.idleW);
     mustLie('inverter search belowW', inverter.search.belowW, 0, inverter.powerW);
   }
+}
+
+/** Whether idle + k1 p + k2 p^2 is nowhere less than half the idle draw, between no load and the rating. */
+export function lossIsSound(inverter: Omit<Inverter, 'surgeW' | 'search'>): boolean {
+  const { powerW, idleW, proportionalLoss: k1, squareLoss: k2 } = inverter;
+  if (idleW < 0 || k2 < 0) return false;
+  const least = k2 > 0 ? Math.min(Math.max(-k1 / (2 * k2), 0), 1) : k1 < 0 ? 1 : 0;
+  return idleW / powerW + k1 * least + k2 * least * least >= 0.5 * (idleW / powerW);
 }
 
 /**
