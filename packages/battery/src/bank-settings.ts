@@ -1,0 +1,160 @@
+import { capacityAfterYears } from './capacity-after-years.js';
+import {
+  type Chemistry,
+  type ChemistryDefaults,
+  chemistryDefaults,
+  type LeadAcidChemistry,
+} from './chemistry-defaults.js';
+import { type CyclesAtDepth, checkCycleTable } from './cycle-life.js';
+
+interface SharedSettings {
+  /** Nominal voltage of the bank, V: 12, 24, 48 (lead-acid), 12.8, 25.6, 51.2 (lithium; 12, 24, 48 are read as these). */
+  voltageV: number;
+  /** Capacity on the label, Ah, and the discharge time it holds for, h. */
+  capacityAh: number;
+  atRateH: number;
+  /** Lowest state of charge the owner allows, 0..1. */
+  floor?: number | undefined;
+  /** Age, years; used when `agedCapacity` is not known. */
+  ageYears?: number | undefined;
+  /** Capacity left of the labelled one, 0..1. */
+  agedCapacity?: number | undefined;
+  /** Set voltages at 25 degC, of one cell (below 4 V) or of the bank (4 V and above). */
+  absorptionV?: number | undefined;
+  floatV?: number | undefined;
+  absorptionHours?: number | undefined;
+  /** Current at which absorption may end, A. */
+  tailA?: number | undefined;
+  chargeLimitA?: number | undefined;
+  dischargeLimitA?: number | undefined;
+  /** Voltage under load where the inverter or the bank's electronics cut off, of one cell or of the bank, V. */
+  cutoffV?: number | undefined;
+  selfDischargePerMonth?: number | undefined;
+  /** A maker's table; otherwise a generic one. */
+  cyclesByDepth?: readonly CyclesAtDepth[] | undefined;
+  /** Years to 80 % capacity at 25 degC, hardly cycled. */
+  calendarLifeYears?: number | undefined;
+}
+
+export interface LeadAcidSettings extends SharedSettings {
+  chemistry: LeadAcidChemistry;
+  /** Flooded cells only in practice, V at 25 degC, of one cell or of the bank. */
+  equaliseV?: number | undefined;
+  /** Change of all set voltages, V per cell and K; negative. */
+  compensationVPerCellK?: number | undefined;
+}
+
+export interface LithiumSettings extends SharedSettings {
+  chemistry: 'lithium-iron-phosphate';
+}
+
+export type BankSettings = LeadAcidSettings | LithiumSettings;
+
+/** A bank with nothing left open; voltages per cell, currents of the bank. */
+export interface ResolvedBank {
+  chemistry: Chemistry;
+  cells: number;
+  /** Labelled capacity less age, Ah at `atRateH`. */
+  capacityAh: number;
+  atRateH: number;
+  /** Share of the labelled capacity left by age. */
+  agedCapacity: number;
+  floor: number;
+  absorptionCellV: number;
+  floatCellV: number;
+  equaliseCellV: number;
+  compensationVPerCellK: number;
+  cutoffCellV: number;
+  absorptionHours: number;
+  /** Undefined: a share of the reference capacity, see the defaults. */
+  tailA: number | undefined;
+  chargeLimitA: number | undefined;
+  dischargeLimitA: number | undefined;
+  selfDischargePerMonth: number;
+  cyclesByDepth: readonly CyclesAtDepth[];
+  calendarLifeYears: number;
+  defaults: ChemistryDefaults;
+}
+
+/**
+ * Checks settings and fills in what is missing from the chemistry's defaults.
+ *
+ * @throws RangeError naming the setting, what is allowed and what came
+ */
+export function resolveBank(settings: BankSettings): ResolvedBank {
+  const defaults = chemistryDefaults[settings.chemistry];
+  if (defaults === undefined) {
+    throw new RangeError(
+      `chemistry must be one of ${Object.keys(chemistryDefaults).join(', ')}, got ${settings.chemistry}`,
+    );
+  }
+  const { voltageV, capacityAh, atRateH } = settings;
+  const lithium = settings.chemistry === 'lithium-iron-phosphate';
+  within('voltageV', voltageV, 1, 2000);
+  within('capacityAh', capacityAh, 0.1, 1e7);
+  within('atRateH', atRateH, 0.25, 500);
+  const cells = Math.round(voltageV / defaults.cellV);
+  if (cells < 1 || Math.abs(voltageV / cells / defaults.cellV - 1) > (lithium ? 0.08 : 0.03)) {
+    throw new RangeError(
+      `voltageV must be a multiple of ${defaults.cellV} V for ${settings.chemistry}, got ${voltageV}`,
+    );
+  }
+  const least = lithium ? 3.2 : 2.1;
+  const most = lithium ? 3.7 : 2.8;
+  const cell = (name: string, volts: number | undefined, fallback: number, low: number, high: number): number => {
+    if (volts === undefined) return fallback;
+    const cellV = volts < 4 ? volts : volts / cells;
+    if (!(cellV >= low && cellV <= high)) {
+      throw new RangeError(`${name} must be ${low} to ${high} V per cell (${cells} cells), got ${volts}`);
+    }
+    return cellV;
+  };
+  const optional = (name: string, value: number | undefined, low: number, high: number): number | undefined => {
+    if (value !== undefined) within(name, value, low, high);
+    return value;
+  };
+  const calendarLifeYears =
+    optional('calendarLifeYears', settings.calendarLifeYears, 0.5, 100) ?? defaults.calendarLifeYears;
+  const ageYears = optional('ageYears', settings.ageYears, 0, 100) ?? 0;
+  const agedCapacity =
+    optional('agedCapacity', settings.agedCapacity, 0.05, 1.5) ?? capacityAfterYears(ageYears, 1 / calendarLifeYears);
+  const cyclesByDepth = settings.cyclesByDepth ?? defaults.cyclesByDepth;
+  checkCycleTable(cyclesByDepth);
+  const absorptionCellV = cell('absorptionV', settings.absorptionV, defaults.absorptionCellV, least, most);
+  // A bank charged higher or lower than usual is floated and equalised so too, if nothing else is said.
+  const equaliseCellV = settings.chemistry === 'flooded-lead-acid' ? defaults.equaliseCellV : absorptionCellV;
+  const floatCellV = cell('floatV', settings.floatV, Math.min(defaults.floatCellV, absorptionCellV), least, most);
+  if (floatCellV > absorptionCellV) {
+    throw new RangeError(`floatV must not be above absorptionV, got ${floatCellV} and ${absorptionCellV} V per cell`);
+  }
+  return {
+    chemistry: settings.chemistry,
+    cells,
+    capacityAh: capacityAh * agedCapacity,
+    atRateH,
+    agedCapacity,
+    floor: optional('floor', settings.floor, 0, 0.99) ?? defaults.floor,
+    absorptionCellV,
+    floatCellV,
+    equaliseCellV: lithium
+      ? absorptionCellV
+      : cell('equaliseV', settings.equaliseV, Math.max(equaliseCellV, absorptionCellV), least, most),
+    compensationVPerCellK: lithium
+      ? 0
+      : (optional('compensationVPerCellK', settings.compensationVPerCellK, -0.01, 0) ?? defaults.compensationVPerCellK),
+    cutoffCellV: cell('cutoffV', settings.cutoffV, defaults.cutoffCellV, lithium ? 2 : 1.2, lithium ? 3.2 : 2.05),
+    absorptionHours: optional('absorptionHours', settings.absorptionHours, 0, 48) ?? defaults.absorptionHours,
+    tailA: optional('tailA', settings.tailA, 0, 1e6),
+    chargeLimitA: optional('chargeLimitA', settings.chargeLimitA, 0, 1e7),
+    dischargeLimitA: optional('dischargeLimitA', settings.dischargeLimitA, 0, 1e7),
+    selfDischargePerMonth:
+      optional('selfDischargePerMonth', settings.selfDischargePerMonth, 0, 0.5) ?? defaults.selfDischargePerMonth,
+    cyclesByDepth,
+    calendarLifeYears,
+    defaults,
+  };
+}
+
+function within(name: string, value: number, low: number, high: number): void {
+  if (!(value >= low && value <= high)) throw new RangeError(`${name} must be ${low} to ${high}, got ${value}`);
+}

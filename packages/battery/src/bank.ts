@@ -1,0 +1,69 @@
+import type { BankSettings, ResolvedBank } from './bank-settings.js';
+import { resolveBank } from './bank-settings.js';
+import { leadAcidBank } from './lead-acid-bank.js';
+import { lithiumBank } from './lithium-bank.js';
+
+/** 0 bulk and absorption, 1 float, 2 equalise. */
+export type ChargeStage = 0 | 1 | 2;
+
+/**
+ * A battery bank as the hour loop sees it. `s` is the state of charge a coulomb counter shows: 1 less the charge
+ * removed over `refAh`. Currents and powers are those of the whole bank, never negative unless said; temperatures
+ * outside -50..60 degC count as the nearer of the two. Functions do not allocate and do not check.
+ */
+export interface Bank {
+  chemistry: ResolvedBank['chemistry'];
+  /** Cells in series. */
+  cells: number;
+  /** Reference capacity, Ah: at 25 degC and the ten-hour rate (lithium: at any rate), less age. */
+  refAh: number;
+  /** Lowest state of charge the owner allows. */
+  floor: number;
+  /** Energy between full and the floor, Wh. */
+  usableWh: number;
+  absorptionHours: number;
+  /** Current at which absorption may end, A. */
+  tailA: number;
+  chargeLimitA: number;
+  dischargeLimitA: number;
+  /** Settings with every default filled in. */
+  settings: ResolvedBank;
+  /** Energy stored, Wh: rest voltage integrated over charge. Continuous, rising, 0 at s = 0. */
+  storedWh(s: number): number;
+  /** Rest voltage of the bank, V: the slope of `storedWh` over charge. */
+  restVoltage(s: number): number;
+  /** Current that takes up a charging power at the terminals, A. The terminal voltage is power over current. */
+  chargeAmps(powerW: number, s: number, tempC: number): number;
+  /** Current that gives a power at the terminals, A; still rising when the power is more than the bank can give. */
+  dischargeAmps(powerW: number, s: number, tempC: number): number;
+  /** Terminal voltage, V, at a current, positive when charging. Consistent with the two above; not for the hot loop. */
+  terminalVoltage(amps: number, s: number, tempC: number): number;
+  /** Share of the charge put in that is stored; the rest makes gas (lead-acid). */
+  chargeEfficiency(s: number, amps: number): number;
+  /** Largest charging current, A, at which the terminals stay at or below the set voltage of the stage. */
+  acceptanceAmps(s: number, tempC: number, stage: ChargeStage): number;
+  /** Largest discharge current, A, at which the terminals stay at or above the cutoff voltage. */
+  dischargeLimitAmps(s: number, tempC: number): number;
+  /** Set voltage of a charging stage, temperature-compensated, V. */
+  setVoltage(stage: ChargeStage, tempC: number): number;
+  /** Self-discharge as a fraction of `refAh` per hour. */
+  selfDischargePerHour(tempC: number): number;
+  /** Lowest state of charge that can be reached at a temperature and discharge current, 0..1. */
+  reachableEmpty(tempC: number, amps: number): number;
+  /** The higher of the owner's floor and `reachableEmpty`. */
+  floorState(tempC: number, amps: number): number;
+  /** Freezing point of the electrolyte, degC; -Infinity for lithium, which has none to speak of. */
+  freezingC(s: number): number;
+  /** Water lost, g, for charge that made gas, Ah. */
+  waterLossGrams(gassingAh: number): number;
+}
+
+/**
+ * Makes a bank. The tables it needs depend on the kind of cell and its set voltages only, and are kept between calls.
+ *
+ * @throws RangeError for settings out of range
+ */
+export function createBank(settings: BankSettings): Bank {
+  const resolved = resolveBank(settings);
+  return resolved.chemistry === 'lithium-iron-phosphate' ? lithiumBank(resolved) : leadAcidBank(resolved);
+}

@@ -1,0 +1,36 @@
+export { type AutonomyQuestion, autonomyDays } from './autonomy.js';
+export { type Bank, type ChargeStage, createBank } from './bank.js';
+export {
+  type BankSettings,
+  type LeadAcidSettings,
+  type LithiumSettings,
+  type ResolvedBank,
+  resolveBank,
+} from './bank-settings.js';
+export { type Cabinet, type CabinetHeater, cabinetStep, checkCabinet, heaterPower } from './cabinet.js';
+export {
+  bankMassKg,
+  extrudedPolystyreneWPerMK,
+  type FoamBox,
+  heatCapacityFrom,
+  insulationFrom,
+} from './cabinet-estimates.js';
+export { capacityAfterYears } from './capacity-after-years.js';
+export {
+  type Chemistry,
+  type ChemistryDefaults,
+  chemistryDefaults,
+  type LeadAcidChemistry,
+} from './chemistry-defaults.js';
+export { type CyclesAtDepth, cyclesAtDepth } from './cycle-life.js';
+export { acidFreezingC, electrolyteDensity, freezingC } from './freezing.js';
+export { capacityByDischargeTime, capacityByRate, capacityByTemperature, tenHourAh } from './lead-acid-capacity.js';
+export {
+  finalCellV,
+  gassingCellV,
+  leadAcidChargeEfficiency,
+  overchargeTimeConstantH,
+} from './lead-acid-charge.js';
+export { type RainflowCycle, rainflow } from './rainflow.js';
+export { waterGramsPerAh, waterLossGrams } from './water.js';
+export { ageingSpeed, minerSum, type WearOfYear, wearOfYear } from './wear.js';

@@ -1,0 +1,140 @@
+import { nodeTempC, powerNodes, stateNodes, temperatureNodes } from './grid.js';
+import { chargeCellV, type Overcharge, overcharge } from './lead-acid-charge.js';
+import { type Discharge, discharge, dischargeCellV, restCellV } from './lead-acid-discharge.js';
+
+/** Largest power of the tables, W per Ah of C10 and cell, and largest current, 1/h: about a one-hour rate. */
+export const largestPower = 2.5;
+const largestRate = 1.2;
+const rates = 48;
+
+/** Rate of scan point j, 1/h; cubed so that float currents and cranking currents are both resolved. */
+function rateAt(j: number): number {
+  return largestRate * (j / rates) ** 3;
+}
+
+/** Power of node p; squared, for the quick rise of voltage at small currents. */
+function powerAt(p: number): number {
+  return largestPower * (p / (powerNodes - 1)) ** 2;
+}
+
+/** State of charge node; even in sqrt(1 - s), since the voltage of a charge is steep near full. */
+function chargeState(k: number): number {
+  const v = 1 - k / (stateNodes - 1);
+  return 1 - v * v;
+}
+
+/** Position of a state on the axis of the charge tables, in nodes. */
+export function chargePosition(s: number): number {
+  const left = 1 - s;
+  return left > 0 ? (stateNodes - 1) * (1 - Math.sqrt(left)) : stateNodes - 1;
+}
+
+/** Position of a state on the axis of the discharge tables, in nodes. */
+export function dischargePosition(s: number): number {
+  return (stateNodes - 1) * s;
+}
+
+/** Position of a power (W per Ah of C10 and cell) on the power axis, in nodes. */
+export function powerPosition(power: number): number {
+  return (powerNodes - 1) * Math.sqrt(power * (1 / largestPower));
+}
+
+/** What the tables depend on: not the size of the bank, only the kind of cell and its set voltages. */
+export interface LeadAcidCell {
+  /** Internal drop against the flooded cells of the equations. */
+  resistanceFactor: number;
+  /** End of discharge under load, V. */
+  cutoffV: number;
+  /** Set voltage of stage (0 absorption, 1 float, 2 equalise) at a temperature, V. */
+  setCellV(stage: number, tempC: number): number;
+}
+
+export interface LeadAcidTables {
+  /** Cell voltage in charge by temperature, state (charge axis), power. */
+  chargeV: Float64Array;
+  /** Cell voltage in discharge by temperature, state (discharge axis), power. */
+  dischargeV: Float64Array;
+  /** Rate I/C10 accepted at the set voltage of each stage, by temperature and state (charge axis). */
+  acceptance: [Float64Array, Float64Array, Float64Array];
+  /** Rate I/C10 at which a discharging cell falls to its cutoff, by temperature and state (discharge axis). */
+  dischargeLimit: Float64Array;
+}
+
+/** Tabulates a lead-acid cell: voltage against power both ways, acceptance and discharge limit. */
+export function leadAcidTables(cell: LeadAcidCell): LeadAcidTables {
+  const tables: LeadAcidTables = {
+    chargeV: new Float64Array(temperatureNodes * stateNodes * powerNodes),
+    dischargeV: new Float64Array(temperatureNodes * stateNodes * powerNodes),
+    acceptance: [
+      new Float64Array(temperatureNodes * stateNodes),
+      new Float64Array(temperatureNodes * stateNodes),
+      new Float64Array(temperatureNodes * stateNodes),
+    ],
+    dischargeLimit: new Float64Array(temperatureNodes * stateNodes),
+  };
+  const rate = Float64Array.from({ length: rates + 1 }, (_, j) => rateAt(j));
+  const cellV = new Float64Array(rates + 1);
+  for (let t = 0; t < temperatureNodes; t++) {
+    const tempC = nodeTempC(t);
+    const at: Overcharge[] = [];
+    const drained: Discharge[] = [];
+    for (let j = 1; j <= rates; j++) {
+      at.push(overcharge(rate[j]!, tempC, cell.resistanceFactor));
+      drained.push(discharge(rate[j]!, tempC, cell.resistanceFactor));
+    }
+    const setV = [cell.setCellV(0, tempC), cell.setCellV(1, tempC), cell.setCellV(2, tempC)];
+    for (let k = 0; k < stateNodes; k++) {
+      const node = t * stateNodes + k;
+      const charging = chargeState(k);
+      cellV[0] = 2 + 0.16 * charging;
+      // The running maximum removes dips of a few mV where a larger current has had less time to overcharge.
+      for (let j = 1; j <= rates; j++) cellV[j] = Math.max(cellV[j - 1]!, chargeCellV(rate[j]!, charging, at[j - 1]!));
+      voltageByPower(rate, cellV, tables.chargeV, node * powerNodes);
+      for (let stage = 0; stage < 3; stage++) {
+        tables.acceptance[stage]![node] = rateWhere(rate, cellV, setV[stage]!, 1);
+      }
+
+      const discharging = k / (stateNodes - 1);
+      cellV[0] = restCellV(discharging);
+      for (let j = 1; j <= rates; j++) cellV[j] = dischargeCellV(discharging, drained[j - 1]!);
+      voltageByPower(rate, cellV, tables.dischargeV, node * powerNodes);
+      tables.dischargeLimit[node] = rateWhere(rate, cellV, cell.cutoffV, -1);
+    }
+  }
+  return tables;
+}
+
+/**
+ * Fills one row of a table with the voltage at each power node, from voltages at the scanned rates. Past the largest
+ * power the cell can give, the voltage there holds, so that current goes on rising with the power asked for.
+ */
+function voltageByPower(rate: Float64Array, cellV: Float64Array, row: Float64Array, offset: number): void {
+  let j = 1;
+  let below = 0;
+  let above = rate[1]! * cellV[1]!;
+  for (let p = 0; p < powerNodes; p++) {
+    const power = powerAt(p);
+    while (above < power && j < rate.length - 1) {
+      const next = rate[j + 1]! * cellV[j + 1]!;
+      if (next <= above) break;
+      below = above;
+      above = next;
+      j++;
+    }
+    const part = Math.min(1, (power - below) / (above - below));
+    row[offset + p] = cellV[j - 1]! + part * (cellV[j]! - cellV[j - 1]!);
+  }
+}
+
+/** Largest rate whose voltage is still on the near side of `limitV`; `side` 1 for rising voltages, -1 for falling. */
+function rateWhere(rate: Float64Array, cellV: Float64Array, limitV: number, side: 1 | -1): number {
+  if (side * (cellV[0]! - limitV) >= 0) return 0;
+  for (let j = 1; j < rate.length; j++) {
+    const past = side * (cellV[j]! - limitV);
+    if (past > 0) {
+      const before = side * (limitV - cellV[j - 1]!);
+      return rate[j - 1]! + (before / (before + past)) * (rate[j]! - rate[j - 1]!);
+    }
+  }
+  return rate[rate.length - 1]!;
+}

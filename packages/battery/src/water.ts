@@ -1,0 +1,13 @@
+/** Water split by one ampere-hour in one cell, g: 18.015 g/mol over 2 x 96485 C/mol x 1 h / 3600 s. */
+export const waterGramsPerAh = (18.015 * 3600) / (2 * 96485);
+
+/**
+ * Water a bank loses to gassing, g.
+ *
+ * @param gassingAh charge through the bank that was not stored
+ * @param cells cells in series
+ * @param recombination share of the gas that turns back to water (sealed cells near 0.98)
+ */
+export function waterLossGrams(gassingAh: number, cells: number, recombination: number): number {
+  return gassingAh * cells * waterGramsPerAh * (1 - recombination);
+}
