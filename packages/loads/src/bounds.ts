@@ -9,5 +9,8 @@ export function mustLie(what: string, value: number, min: number, max: number): 
 /** Throws unless `hourly` holds 8760 numbers from `min` to `max`. */
 export function mustBeHourly(what: string, hourly: Float64Array, min: number, max: number): void {
   if (hourly.length !== 8760) throw new RangeError(`${what} must hold 8760 hours, got ${hourly.length}`);
-  for (let h = 0; h < 8760; h++) mustLie(`${what} in hour ${h}`, hourly[h]!, min, max);
+  for (let h = 0; h < 8760; h++) {
+    const value = hourly[h]!;
+    if (!(value >= min && value <= max)) mustLie(`${what} in hour ${h}`, value, min, max);
+  }
 }

@@ -41,19 +41,19 @@ export function inverterLosses(powerW: number, idleW: number, quoted: QuotedEffi
   const i = idleW / powerW;
   switch (quoted.kind) {
     case 'peak': {
-      mustLie('peak efficiency', quoted.efficiency, 0.2, 0.999);
+      mustLie('peak efficiency', quoted.efficiency, 0.2, 1);
       const lossAtPeak = 1 / quoted.efficiency - 1;
-      const { atShare = Math.min(Math.max(1 / 3, (2 * i) / lossAtPeak), 1) } = quoted;
+      const { atShare = Math.min(Math.max(1 / 3, i > 0 ? (2 * i) / lossAtPeak : 0), 1) } = quoted;
       mustLie('atShare', atShare, 0.01, 1);
       return checked(idleW, lossAtPeak - (2 * i) / atShare, i / atShare ** 2, powerW);
     }
     case 'rated': {
-      mustLie('rated efficiency', quoted.efficiency, 0.2, 0.999);
+      mustLie('rated efficiency', quoted.efficiency, 0.2, 1);
       const half = (1 / quoted.efficiency - 1 - i) / 2;
       return checked(idleW, half, half, powerW);
     }
     case 'peak-and-rated': {
-      mustLie('peak efficiency', quoted.peak, 0.2, 0.999);
+      mustLie('peak efficiency', quoted.peak, 0.2, 1);
       mustLie('rated efficiency', quoted.rated, 0.2, quoted.peak);
       const squareLoss = (Math.sqrt(i) + Math.sqrt(1 / quoted.rated - 1 / quoted.peak)) ** 2;
       return checked(idleW, 1 / quoted.peak - 1 - 2 * Math.sqrt(i * squareLoss), squareLoss, powerW);
@@ -67,7 +67,7 @@ export function inverterLosses(powerW: number, idleW: number, quoted: QuotedEffi
 function throughPoints(powerW: number, points: readonly [CurvePoint, CurvePoint, CurvePoint]): Losses {
   for (const { share, efficiency } of points) {
     mustLie('curve share', share, 0.001, 1.5);
-    mustLie('curve efficiency', efficiency, 0.01, 0.999);
+    mustLie('curve efficiency', efficiency, 0.01, 1);
   }
   const [a, b, c] = [...points].sort((one, other) => one.share - other.share) as [CurvePoint, CurvePoint, CurvePoint];
   if (b.share - a.share < 1e-6 || c.share - b.share < 1e-6) throw new RangeError('curve shares must differ');

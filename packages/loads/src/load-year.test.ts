@@ -195,7 +195,11 @@ test('more running share never means less energy in any hour', () => {
 describe('what is refused, by name', () => {
   test.each<[string, Partial<Appliance>, string]>([
     ['a running share in per cent', { runs: 35 }, 'oven: running share must be 0 to 1, got 35'],
-    ['more minutes than allowed hours hold', { runs: { minutesPerDay: 90 }, hours: [[6, 7]] }, 'minutesPerDay'],
+    [
+      'more minutes than allowed hours hold',
+      { runs: { minutesPerDay: 90 }, hours: [[6, 7]] },
+      'oven: minutesPerDay must be 0 to 60, got 90',
+    ],
     [
       'overlapping hours',
       {
