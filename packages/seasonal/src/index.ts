@@ -1,0 +1,45 @@
+export type { TradePoint } from './converter-trade.js';
+export { dailyMeanDemand } from './daily-mean-demand.js';
+export { type EnginePrices, type EngineUse, engineLifeCycle, type StudyTerms } from './engine-cost.js';
+export {
+  type HydrogenChain,
+  type HydrogenKeeping,
+  hydrogenCaution,
+  hydrogenChain,
+  hydrogenKg,
+  hydrogenLowerHeatWhPerKg,
+  hydrogenRange,
+  hydrogenTechnology,
+} from './hydrogen.js';
+export {
+  type CostComparison,
+  type DecidingNumber,
+  type JudgementPrices,
+  judgeStore,
+  type StoreJudgement,
+} from './judge-store.js';
+export { type CostPlan, evenSalvage, type LifeCycleCost, lifeCycleCost } from './life-cycle-cost.js';
+export {
+  presentValueOfPayment,
+  presentValueOfReplacements,
+  presentValueOfSeries,
+  replacementsWithin,
+} from './present-value.js';
+export { runStore, type StoreTotals, type StoreYear } from './run-store.js';
+export {
+  type Converter,
+  roundTripEfficiency,
+  type SeasonalStore,
+  type StoreTechnology,
+  sizedStore,
+} from './seasonal-store.js';
+export { type SequentPeak, sequentPeak, sequentPeakWithLoss } from './sequent-peak.js';
+export { type StoreSize, sizeStore } from './size-store.js';
+export {
+  type ClosingArray,
+  closingArrayAllowance,
+  type ScaledYear,
+  smallestClosingArray,
+} from './smallest-closing-array.js';
+export { type StorePrices, storeLifeCycle } from './store-cost.js';
+export { verdictText } from './verdict-text.js';

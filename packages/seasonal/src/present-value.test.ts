@@ -1,0 +1,44 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import {
+  presentValueOfPayment,
+  presentValueOfReplacements,
+  presentValueOfSeries,
+  replacementsWithin,
+} from './present-value.js';
+
+const rate = fc.double({ min: -0.2, max: 0.3, noNaN: true });
+const years = fc.integer({ min: 1, max: 60 });
+
+test('a series is the sum of its payments', () => {
+  fc.assert(
+    fc.property(years, rate, rate, (n, discountRate, escalation) => {
+      let sum = 0;
+      for (let t = 1; t <= n; t++) sum += presentValueOfPayment(100 * (1 + escalation) ** t, t, discountRate);
+      expect(presentValueOfSeries(100, n, discountRate, escalation) / sum).toBeCloseTo(1, 8);
+    }),
+  );
+});
+
+test('a price that rises as fast as money is discounted counts once for every year', () => {
+  expect(presentValueOfSeries(10, 25, 0.04, 0.04)).toBe(250);
+  expect(presentValueOfSeries(10, 25, 0, 0)).toBe(250);
+  expect(presentValueOfSeries(10, 25, 1e-9, 0)).toBeCloseTo(250, 5);
+});
+
+test('a part is replaced when its life is over, but not at the end of the study', () => {
+  expect(replacementsWithin(5, 20)).toBe(3);
+  expect(replacementsWithin(6, 20)).toBe(3);
+  expect(replacementsWithin(0.1, 1)).toBe(9);
+  expect(replacementsWithin(25, 20)).toBe(0);
+  const byHand = 1000 * (1.03 ** -5 + 1.03 ** -10 + 1.03 ** -15);
+  expect(presentValueOfReplacements(1000, 5, 20, 0.03)).toBeCloseTo(byHand, 9);
+  expect(presentValueOfReplacements(1000, 25, 20, 0.03)).toBe(0);
+});
+
+test('lives, years and rates out of range are refused', () => {
+  expect(() => replacementsWithin(0, 20)).toThrow('everyYears must be 0.001 or more, got 0');
+  expect(() => presentValueOfSeries(1, 2.5, 0.03, 0)).toThrow('years must be a whole number from 1 to 200, got 2.5');
+  expect(() => presentValueOfSeries(1, 2, 3, 0)).toThrow('discountRate must be above -0.5 and up to 1 a year, got 3');
+  expect(() => presentValueOfPayment(Number.NaN, 1, 0.03)).toThrow(RangeError);
+});

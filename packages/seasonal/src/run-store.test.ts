@@ -1,0 +1,148 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { runStore } from './run-store.js';
+import type { SeasonalStore } from './seasonal-store.js';
+import { sequentPeak } from './sequent-peak.js';
+
+const share = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+const energies = fc.array(fc.oneof(fc.constant(0), share(0, 3000)), { minLength: 60, maxLength: 60 });
+const converter = fc.record({
+  efficiency: share(0.2, 1),
+  powerW: share(0, 3000),
+  minimumLoad: share(0, 0.5),
+  standbyW: share(0, 40),
+});
+const anyStore: fc.Arbitrary<SeasonalStore> = fc.record({
+  kind: fc.constant('own' as const),
+  converterIn: converter,
+  store: fc.record({ capacityWh: share(0, 40_000), standingLossPerH: fc.oneof(fc.constant(0), share(0, 0.2)) }),
+  converterOut: converter,
+});
+
+const perfect = (capacityWh: number): SeasonalStore => ({
+  kind: 'own',
+  converterIn: { efficiency: 1, powerW: 1e6, minimumLoad: 0, standbyW: 0 },
+  store: { capacityWh, standingLossPerH: 0 },
+  converterOut: { efficiency: 1, powerW: 1e6, minimumLoad: 0, standbyW: 0 },
+});
+
+const sum = (amounts: ArrayLike<number>): number => Array.from(amounts).reduce((a, b) => a + b, 0);
+
+test('the year ends as it began, and every watt-hour is given, spilled, lost or stays unmet', () => {
+  fc.assert(
+    fc.property(energies, energies, anyStore, share(0, 1), (surplus, demand, store, startShare) => {
+      const year = runStore(surplus, demand, store, startShare * store.store.capacityWh);
+      const { totals } = year;
+      const into = sum(surplus) + sum(year.unmetWh);
+      const losses = totals.converterInLossWh + totals.standingLossWh + totals.converterOutLossWh;
+      const outOf = sum(demand) + totals.standbyWh + sum(year.spilledWh) + losses;
+      expect(Math.abs(into - outOf)).toBeLessThan(1e-9 * (into + store.store.capacityWh + 1));
+      expect(Math.abs(year.storedWh[59]! - year.startWh)).toBeLessThan(1e-9 * (into + store.store.capacityWh + 1));
+    }),
+    { numRuns: 500, seed: 11 },
+  );
+});
+
+test('content stays between empty and full, and converters within their power', () => {
+  fc.assert(
+    fc.property(energies, energies, anyStore, (surplus, demand, store) => {
+      const year = runStore(surplus, demand, store, 0);
+      const over = 1 + 1e-12;
+      for (let h = 0; h < 60; h++) {
+        const within =
+          year.storedWh[h]! >= 0 &&
+          year.storedWh[h]! <= store.store.capacityWh &&
+          year.takenWh[h]! <= Math.min(store.converterIn.powerW, surplus[h]!) * over &&
+          year.givenWh[h]! <= store.converterOut.powerW * over &&
+          year.spilledWh[h]! >= 0 &&
+          year.unmetWh[h]! >= 0;
+        if (!within) throw new Error(`hour ${h} is out of bounds`);
+      }
+    }),
+    { numRuns: 200, seed: 12 },
+  );
+});
+
+test('a larger store never leaves more unmet', () => {
+  fc.assert(
+    fc.property(energies, energies, anyStore, share(1, 5), (surplus, demand, store, factor) => {
+      const larger = { ...store, store: { ...store.store, capacityWh: store.store.capacityWh * factor } };
+      const small = runStore(surplus, demand, store, 0).totals.unmetWh;
+      expect(runStore(surplus, demand, larger, 0).totals.unmetWh).toBeLessThanOrEqual(small + 1e-9 * (1 + sum(demand)));
+    }),
+    { numRuns: 500, seed: 13 },
+  );
+});
+
+test('a lossless store of sequent-peak size leaves nothing unmet when supply covers demand, a smaller one does', () => {
+  let closed = 0;
+  fc.assert(
+    fc.property(energies, energies, (surplus, demand) => {
+      const peak = sequentPeak(surplus, demand);
+      if (!peak.closes || peak.storeSize < 1) return;
+      closed++;
+      expect(runStore(surplus, demand, perfect(peak.storeSize), 0).totals.unmetWh).toBeLessThan(1e-9 * sum(demand));
+      expect(runStore(surplus, demand, perfect(0.99 * peak.storeSize), 0).totals.unmetWh).toBeGreaterThan(1e-3);
+    }),
+    { numRuns: 300, seed: 14 },
+  );
+  expect(closed).toBeGreaterThan(50);
+});
+
+test('two years in a row repeat the settled year', () => {
+  fc.assert(
+    fc.property(energies, energies, anyStore, (surplus, demand, store) => {
+      const lossy = { ...store, store: { ...store.store, standingLossPerH: 0.02 } };
+      const { startWh, totals } = runStore(surplus, demand, lossy, 0);
+      const twice = runStore([...surplus, ...surplus], [...demand, ...demand], lossy, store.store.capacityWh);
+      expect(twice.startWh).toBeCloseTo(startWh, 6);
+      expect(twice.totals.unmetWh).toBeCloseTo(2 * totals.unmetWh, 6);
+      expect(twice.storedWh[59]!).toBeCloseTo(startWh, 6);
+    }),
+    { numRuns: 200, seed: 15 },
+  );
+});
+
+test('two hours by hand', () => {
+  const store: SeasonalStore = {
+    kind: 'own',
+    converterIn: { efficiency: 0.5, powerW: 800, minimumLoad: 0.25, standbyW: 0 },
+    store: { capacityWh: 1000, standingLossPerH: 0.1 },
+    converterOut: { efficiency: 0.8, powerW: 200, minimumLoad: 0, standbyW: 0 },
+  };
+  // Hour 0: of 1000 Wh surplus 800 are taken, 400 put in. Hour 1: 10 % leaks, 200 Wh given need 250 Wh of content.
+  // Settled start c: ((c x 0.9 + 400) x 0.9) - 250 = c, so c = 110 / 0.19.
+  const year = runStore([1000, 150], [0, 300], store, 0);
+  const c = 110 / 0.19;
+  expect(year.startWh).toBeCloseTo(c, 9);
+  expect(Array.from(year.takenWh)).toEqual([800, 0]);
+  expect(Array.from(year.spilledWh)).toEqual([200, 150]);
+  expect(year.storedWh[0]).toBeCloseTo(0.9 * c + 400, 9);
+  expect(year.givenWh[1]).toBeCloseTo(200, 9);
+  expect(year.unmetWh[1]).toBeCloseTo(100, 9);
+  expect(year.totals).toMatchObject({ fullestHour: 0, emptiestHour: 1, converterInHours: 1, unmetHours: 1 });
+});
+
+test('idle converters draw their standby from surplus first and from the store otherwise', () => {
+  const store = perfect(5000);
+  store.converterIn.standbyW = 10;
+  store.converterIn.minimumLoad = 0.0001; // 100 W
+  store.converterOut.standbyW = 5;
+  const { totals } = runStore([1000, 0, 50], [0, 20, 0], store, 0);
+  // Hour 0: 5 for converter out. Hour 1: 10 for converter in. Hour 2: both, all from a surplus too thin to run on.
+  expect(totals.standbyWh).toBeCloseTo(30, 12);
+  expect(totals.givenWh).toBeCloseTo(30, 12);
+  expect(totals.unmetWh).toBe(0);
+});
+
+test('with supply exactly equal to draw any start is settled and the one given is kept', () => {
+  expect(runStore([100, 0], [0, 100], perfect(1000), 400).startWh).toBe(400);
+  expect(runStore([100, 0], [0, 100], perfect(1000), 950).startWh).toBe(900);
+});
+
+test('a store out of range is refused by name', () => {
+  const store = perfect(100);
+  expect(() => runStore([1], [1], store, 101)).toThrow('startWh must be 0 to 100, got 101');
+  store.converterOut.efficiency = 0;
+  expect(() => runStore([1], [1], store, 0)).toThrow('converterOut.efficiency must be above 0 and up to 1, got 0');
+});
