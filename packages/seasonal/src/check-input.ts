@@ -1,3 +1,6 @@
+/** Largest energy, power or capacity taken, Wh or W: far above any site, and sums of a year of it stay exact enough. */
+export const largestAmount = 1e15;
+
 /** A number that must lie in a range, both ends included; `Infinity` is never accepted. */
 export function checkRange(name: string, value: number, least: number, most: number): void {
   if (!(value >= least && value <= most && Number.isFinite(value))) {
@@ -23,8 +26,8 @@ export function checkSeries(nameA: string, a: ArrayLike<number>, nameB: string, 
 function checkAmounts(name: string, amounts: ArrayLike<number>): void {
   for (let t = 0; t < amounts.length; t++) {
     const amount = amounts[t]!;
-    if (!(amount >= 0 && amount < Number.POSITIVE_INFINITY)) {
-      throw new RangeError(`${name}[${t}] must be 0 or more, got ${amount}`);
+    if (!(typeof amount === 'number' && amount >= 0 && amount <= largestAmount)) {
+      throw new RangeError(`${name}[${t}] must be 0 to ${largestAmount}, got ${amount}`);
     }
   }
 }

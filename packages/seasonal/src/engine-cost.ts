@@ -36,9 +36,7 @@ export function engineLifeCycle(
   terms: StudyTerms,
 ): LifeCycleCost {
   const { fuelLitresPerYear, hoursPerYear, lifeH } = engine;
-  checkRange('fuelLitresPerYear', fuelLitresPerYear, 0, Number.POSITIVE_INFINITY);
-  checkRange('hoursPerYear', hoursPerYear, 0, 8760);
-  checkRange('lifeH', lifeH, 10, Number.POSITIVE_INFINITY);
+  checkEngineUse(engine);
   for (const name of ['servicePerH', 'replacement', 'firstCost'] as const) {
     checkRange(name, prices[name], 0, Number.POSITIVE_INFINITY);
   }
@@ -57,4 +55,11 @@ export function engineLifeCycle(
     discountRate: terms.discountRate,
     salvage: evenSalvage(lastBought, everyYears, terms.years),
   });
+}
+
+/** @throws RangeError naming the first value out of range */
+export function checkEngineUse({ fuelLitresPerYear, hoursPerYear, lifeH }: EngineUse): void {
+  checkRange('fuelLitresPerYear', fuelLitresPerYear, 0, Number.POSITIVE_INFINITY);
+  checkRange('hoursPerYear', hoursPerYear, 0, 8784);
+  checkRange('lifeH', lifeH, 10, Number.POSITIVE_INFINITY);
 }

@@ -57,7 +57,7 @@ test('without prices the verdict has kWh, litres and hours only', () => {
   expect(judgement.deciding.map(({ value }) => Math.round(value))).toEqual([760, 220]);
   expect(verdictText(judgement, null, 'metric')).toBe(
     'The loop closes; whether it is worth it hangs on prices not given. A store of 760 kWh, filled with 0.25 kW and ' +
-      'emptied with 0.087 kW, is turned over 1 times a year and saves 220 L of fuel and 250 engine hours a year.',
+      'emptied with 0.087 kW, is turned over once a year and saves 220 L of fuel and 250 engine hours a year.',
   );
   expect(verdictText(judgement, null, 'us')).toContain('58 gal of fuel');
 });
@@ -137,4 +137,20 @@ test('the array that would close the loop is named with its allowance', () => {
   expect(verdictText(judgement, closing, 'metric')).toMatch(
     / An array 1\.75 times this one would close it \(2\.1 times with the usual allowance for unknown losses\)\.$/,
   );
+});
+
+test('prices and uses out of range are refused by name', () => {
+  const size = sizeOf(1400, 380);
+  const negative = { ...prices, engine: { ...prices.engine, servicePerH: -1 } };
+  expect(() => judgeStore(size, engine, negative)).toThrow('servicePerH must be 0 or more, got -1');
+  expect(() => judgeStore(size, { ...engine, hoursPerYear: 9000 }, prices)).toThrow('hoursPerYear must be 0 to 8784');
+  const noLife = { ...prices, store: { ...prices.store, storeYears: 0 } };
+  expect(() => judgeStore(size, engine, noLife)).toThrow('everyYears must be 0.001 or more, got 0');
+  expect(() => judgeStore(size, { ...engine, fuelLitresPerYear: Number.NaN }, null)).toThrow(RangeError);
+});
+
+test('an engine whose fuel does not count has no break-even price of fuel', () => {
+  const { cost } = judgeStore(sizeOf(1400, 380), { ...engine, fuelLitresPerYear: 0 }, prices);
+  expect(cost!.breakEvenFuelPerL).toBeNull();
+  expect(cost!.breakEvenStorePerKWh).not.toBeNull();
 });

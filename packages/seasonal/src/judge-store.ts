@@ -1,4 +1,4 @@
-import { type EnginePrices, type EngineUse, engineLifeCycle, type StudyTerms } from './engine-cost.js';
+import { checkEngineUse, type EnginePrices, type EngineUse, engineLifeCycle, type StudyTerms } from './engine-cost.js';
 import type { LifeCycleCost } from './life-cycle-cost.js';
 import type { SeasonalStore } from './seasonal-store.js';
 import type { StoreSize } from './size-store.js';
@@ -46,6 +46,7 @@ export interface StoreJudgement {
  * Break-even prices are solved in closed form, since both life-cycle costs are straight lines in their price.
  */
 export function judgeStore(size: StoreSize, engine: EngineUse, prices: JudgementPrices | null): StoreJudgement {
+  checkEngineUse(engine);
   const kWh = (wh: number): number => wh / 1000;
   if (!size.closes) {
     const brought = { what: 'carried into the dark months', value: kWh(size.bringsWh), unit: 'kWh a year' };

@@ -135,6 +135,18 @@ test('idle converters draw their standby from surplus first and from the store o
   expect(totals.unmetWh).toBe(0);
 });
 
+test('converters below their minimum load, or stopped by an empty or full store, run part of the hour', () => {
+  const store = perfect(300);
+  store.converterIn.powerW = 400;
+  store.converterOut.powerW = 1000;
+  store.converterOut.minimumLoad = 0.2;
+  // Hour 0 fills the store in three quarters of an hour. Hour 1 asks 50 W of a converter that runs at 200 W or more.
+  // Hour 2 asks 1000 W of the 250 Wh left.
+  const { totals } = runStore([400, 0, 0], [0, 50, 1000], store, 0);
+  expect(totals.converterInHours).toBeCloseTo(0.75, 12);
+  expect(totals.converterOutHours).toBeCloseTo(0.25 + 0.25, 12);
+});
+
 test('with supply exactly equal to draw any start is settled and the one given is kept', () => {
   expect(runStore([100, 0], [0, 100], perfect(1000), 400).startWh).toBe(400);
   expect(runStore([100, 0], [0, 100], perfect(1000), 950).startWh).toBe(900);

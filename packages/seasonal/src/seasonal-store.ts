@@ -1,4 +1,4 @@
-import { checkEfficiency, checkRange } from './check-input.js';
+import { checkEfficiency, checkRange, largestAmount } from './check-input.js';
 
 /** A converter between the DC bus and the store: electrolyser and compressor, fuel cell, charger or inverter. */
 export interface Converter {
@@ -61,7 +61,7 @@ export function checkTechnology(technology: StoreTechnology): void {
   for (const side of ['converterIn', 'converterOut'] as const) {
     checkEfficiency(`${side}.efficiency`, technology[side].efficiency);
     checkRange(`${side}.minimumLoad`, technology[side].minimumLoad, 0, 1);
-    checkRange(`${side}.standbyW`, technology[side].standbyW, 0, Number.POSITIVE_INFINITY);
+    checkRange(`${side}.standbyW`, technology[side].standbyW, 0, largestAmount);
   }
   checkRange('standingLossPerH', technology.standingLossPerH, 0, 1 - Number.EPSILON);
 }
@@ -69,7 +69,7 @@ export function checkTechnology(technology: StoreTechnology): void {
 /** @throws RangeError naming the first value out of range */
 export function checkStore(store: SeasonalStore): void {
   checkTechnology({ ...store, standingLossPerH: store.store.standingLossPerH });
-  checkRange('converterIn.powerW', store.converterIn.powerW, 0, Number.POSITIVE_INFINITY);
-  checkRange('converterOut.powerW', store.converterOut.powerW, 0, Number.POSITIVE_INFINITY);
-  checkRange('store.capacityWh', store.store.capacityWh, 0, Number.POSITIVE_INFINITY);
+  checkRange('converterIn.powerW', store.converterIn.powerW, 0, largestAmount);
+  checkRange('converterOut.powerW', store.converterOut.powerW, 0, largestAmount);
+  checkRange('store.capacityWh', store.store.capacityWh, 0, largestAmount);
 }

@@ -56,7 +56,7 @@ function sizeSentence({ store, engine, size }: StoreJudgement, system: 'metric' 
   const turns = store.store.capacityWh > 0 ? drawnWh / store.store.capacityWh : 0;
   return (
     `A store of ${kWh(store.store.capacityWh)}${hydrogen}, filled with ${kW(store.converterIn.powerW)} and emptied ` +
-    `with ${kW(store.converterOut.powerW)}, is turned over ${amount(turns)} times a year and saves ` +
+    `with ${kW(store.converterOut.powerW)}, is turned over ${times(turns)} a year and saves ` +
     `${fuel(engine.fuelLitresPerYear, system)} of fuel and ${amount(engine.hoursPerYear)} engine hours a year.`
   );
 }
@@ -100,6 +100,7 @@ function closingSentence(closing: ClosingArray): string {
     : `${scale} would need neither engine nor store (${allowance}).`;
 }
 
+const times = (count: number): string => (Math.abs(count - 1) < 0.05 ? 'once' : `${amount(count)} times`);
 const kWh = (wh: number): string => `${amount(wh / 1000)} kWh`;
 const kW = (watts: number): string => `${amount(watts / 1000)} kW`;
 const fuel = (litres: number, system: 'metric' | 'us'): string =>
