@@ -1,4 +1,5 @@
 export { airMass } from './air-mass.js';
+export { clearSkyWm2 } from './clear-sky.js';
 export { dailyDiffuseFraction, diffuseFraction, monthlyDiffuseFraction } from './diffuse-fraction.js';
 export {
   declinationDeg,
@@ -8,6 +9,22 @@ export {
   solarConstantWm2,
   sunsetHourAngleDeg,
 } from './extraterrestrial.js';
+export { glassFactor, groundGlassFactor, skyGlassFactor } from './glass.js';
+export type { HorizonPoint } from './horizon.js';
+export { cosIncidence } from './incidence.js';
+export { perezSkyWm2 } from './perez-sky.js';
+export { type Irradiance, type PlaneSettings, type PlaneYear, type Pointing, planeYear } from './plane-year.js';
+export { hiddenSkyShare, hiddenSkyShareOf, type SkyColumns } from './sky-columns.js';
+export { groundReflectedWm2, hayDaviesSkyWm2, isotropicSkyWm2, type SkyModel, skyView } from './sky-models.js';
+export {
+  type CompiledSkyline,
+  clearShare,
+  compileSkyline,
+  type LeafSeason,
+  leavesAreOn,
+  type Obstacle,
+  usualLeaves,
+} from './skyline.js';
 export { splitGlobal } from './split-global.js';
 export { type Place, type SunYear, sunYear } from './sun-year.js';
 export { hoursPerYear, pointsPerHour } from './year-grid.js';

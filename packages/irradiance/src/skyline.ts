@@ -1,0 +1,134 @@
+import { clockwise } from './azimuth.js';
+import { type HorizonPoint, horizonByDegree, horizonElevationDeg } from './horizon.js';
+import { emptySkyGrid, type SkyColumns, skyColumns } from './sky-columns.js';
+import { checkLeaves, checkObstacle } from './skyline-check.js';
+
+const rad = Math.PI / 180;
+
+/** Something that stands between a range of directions and the array: a wood, a house, one tree. */
+export interface Obstacle {
+  /** First azimuth it covers, degrees clockwise from north. */
+  fromDeg: number;
+  /** Last azimuth it covers, clockwise of the first; 0 to 360 is all round. */
+  toDeg: number;
+  /** Height of its top above the ground the array stands on, m. */
+  topM: number;
+  /** Horizontal distance from the array, m. */
+  distanceM: number;
+  /** Share of the light that comes through, 0 to 1; opaque unless given. */
+  clear?: { leafOn: number; leafOff: number };
+}
+
+/** The days (0 to 364) on which leaves come out and are down; across New Year where `onDay` is the later one. */
+export interface LeafSeason {
+  onDay: number;
+  offDay: number;
+}
+
+/** A skyline as one array sees it from its height. Make it with `compileSkyline`. */
+export interface CompiledSkyline {
+  readonly leaves: LeafSeason;
+  /** One entry for each obstacle that rises above the array. */
+  readonly fromDeg: Float64Array;
+  readonly widthDeg: Float64Array;
+  readonly topDeg: Float64Array;
+  readonly clearLeafOn: Float64Array;
+  readonly clearLeafOff: Float64Array;
+  /** Elevation of the opaque horizon at each whole degree of azimuth, 0 to 360; 0 where none was given. */
+  readonly horizonDeg: Float64Array;
+  /** Highest elevation of anything within each degree of azimuth: above it the sky is free. */
+  readonly highestDeg: Float64Array;
+  readonly columns: SkyColumns;
+  /** Hidden sky shares worked out so far, by orientation; -1 where not yet. */
+  readonly skyGrid: Float64Array;
+}
+
+/** 15 May to 1 October in the northern hemisphere, 14 November to 2 April in the southern. Common practice, no source. */
+export function usualLeaves(latitudeDeg: number): LeafSeason {
+  return latitudeDeg < 0 ? { onDay: 317, offDay: 91 } : { onDay: 134, offDay: 273 };
+}
+
+/**
+ * Prepares a skyline for an array at a given height. An obstacle rises to atan((top - array height) / distance); one
+ * whose top is not above the array is not seen.
+ *
+ * @param arrayHeightM height of the middle of the array above the ground, m
+ * @throws RangeError when an obstacle, a point of the horizon or a date makes no sense
+ */
+export function compileSkyline(
+  obstacles: readonly Obstacle[],
+  horizon: readonly HorizonPoint[] | undefined,
+  arrayHeightM: number,
+  leaves: LeafSeason = usualLeaves(45),
+): CompiledSkyline {
+  if (!(Math.abs(arrayHeightM) < 10_000))
+    throw new RangeError(`arrayHeightM must be a height in m, got ${arrayHeightM}`);
+  obstacles.forEach(checkObstacle);
+  checkLeaves(leaves);
+  const seen = obstacles.filter(({ topM }) => topM > arrayHeightM);
+  const parts = {
+    fromDeg: Float64Array.from(seen, ({ fromDeg }) => fromDeg % 360),
+    widthDeg: Float64Array.from(seen, ({ fromDeg, toDeg }) =>
+      toDeg - fromDeg === 360 ? 360 : clockwise(fromDeg, toDeg),
+    ),
+    topDeg: Float64Array.from(seen, ({ topM, distanceM }) => Math.atan((topM - arrayHeightM) / distanceM) / rad),
+    clearLeafOn: Float64Array.from(seen, ({ clear }) => clear?.leafOn ?? 0),
+    clearLeafOff: Float64Array.from(seen, ({ clear }) => clear?.leafOff ?? 0),
+    horizonDeg: horizonByDegree(horizon),
+  };
+  return {
+    ...parts,
+    leaves: { ...leaves },
+    highestDeg: highestByDegree(parts),
+    columns: skyColumns(parts),
+    skyGrid: emptySkyGrid(),
+  };
+}
+
+/** Whether the leaves are out on a day (0 to 364). */
+export function leavesAreOn({ onDay, offDay }: LeafSeason, day: number): boolean {
+  return onDay <= offDay ? day >= onDay && day < offDay : day >= onDay || day < offDay;
+}
+
+/**
+ * Share of the light from a direction that passes the skyline, 0 to 1.
+ *
+ * @param azimuthDeg 0 to 360
+ * @param elevationDeg above the horizontal, degrees
+ */
+export function clearShare(
+  skyline: CompiledSkyline,
+  azimuthDeg: number,
+  elevationDeg: number,
+  leafOn: boolean,
+): number {
+  if (elevationDeg >= skyline.highestDeg[Math.floor(azimuthDeg) % 360]!) return 1;
+  if (elevationDeg < horizonElevationDeg(skyline.horizonDeg, azimuthDeg)) return 0;
+  const clear = leafOn ? skyline.clearLeafOn : skyline.clearLeafOff;
+  let share = 1;
+  for (let i = 0; i < clear.length; i++) {
+    if (elevationDeg < skyline.topDeg[i]! && clockwise(skyline.fromDeg[i]!, azimuthDeg) <= skyline.widthDeg[i]!) {
+      share *= clear[i]!;
+    }
+  }
+  return share;
+}
+
+function highestByDegree({
+  fromDeg,
+  widthDeg,
+  topDeg,
+  horizonDeg,
+}: Pick<CompiledSkyline, 'fromDeg' | 'widthDeg' | 'topDeg' | 'horizonDeg'>): Float64Array {
+  const highest = new Float64Array(360);
+  for (let degree = 0; degree < 360; degree++) {
+    let top = Math.max(horizonDeg[degree]!, horizonDeg[degree + 1]!);
+    for (let i = 0; i < topDeg.length; i++) {
+      const startsWithin = clockwise(degree, fromDeg[i]!) < 1;
+      const covers = clockwise(fromDeg[i]!, degree) <= widthDeg[i]!;
+      if (startsWithin || covers) top = Math.max(top, topDeg[i]!);
+    }
+    highest[degree] = top;
+  }
+  return highest;
+}
