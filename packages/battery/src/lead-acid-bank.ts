@@ -41,13 +41,13 @@ export function leadAcidBank(settings: ResolvedBank): Bank {
   const selfDischarge = selfDischargeTable(settings.selfDischargePerMonth);
   const chargeLimitA = settings.chargeLimitA ?? defaults.chargeRate * refAh;
   const dischargeLimitA = settings.dischargeLimitA ?? defaults.dischargeRate * refAh;
-  const perCellAh = 1 / (cells * refAh);
+  const powerPerWatt = powerPosition(1 / (cells * refAh)) ** 2;
   const perI10 = 10 / refAh;
 
   const chargeVoltage = (powerW: number, s: number, tempC: number): number =>
-    cells * interpolatePower(chargeV, powerPosition(powerW * perCellAh), chargePosition(s), tempC);
+    cells * interpolatePower(chargeV, Math.sqrt(powerW * powerPerWatt), chargePosition(s), tempC);
   const dischargeVoltage = (powerW: number, s: number, tempC: number): number =>
-    cells * interpolatePower(dischargeV, powerPosition(powerW * perCellAh), dischargePosition(s), tempC);
+    cells * interpolatePower(dischargeV, Math.sqrt(powerW * powerPerWatt), dischargePosition(s), tempC);
   const storedWh = (s: number): number => cells * refAh * s * (1.965 + 0.06 * s);
   const reachableEmpty = (tempC: number, amps: number): number => {
     const empty = 1 - interpolate(capacityTable, rateSteps * Math.sqrt(amps * perI10)) * capacityByTemperature(tempC);

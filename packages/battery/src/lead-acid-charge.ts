@@ -3,6 +3,9 @@
  * Copetti, Lorenzo & Chenlo (1993), Progress in Photovoltaics 1, 283-292; `rate` is I/C10 in 1/h, dT = T - 25 degC.
  */
 
+/** Smallest factor of temperature on the drop, reached at 61 degC; the printed one passes zero at 65 degC. */
+const leastTemperatureFactor = 0.1;
+
 /** Decay of the efficiency exponent: 20.73 / (I/I10 + 0.55). */
 function efficiencySlope(rate: number): number {
   return 20.73 / (10 * rate + 0.55);
@@ -70,7 +73,7 @@ function logExpm1(x: number): number {
 /** Prepares `chargeCellV` for a rate (above 0) and temperature, so that a scan over states is cheap. */
 export function overcharge(rate: number, tempC: number, resistanceFactor: number): Overcharge {
   const gassingV = gassingCellV(rate, tempC);
-  const scale = rate * Math.max(0, 1 - 0.025 * (tempC - 25)) * resistanceFactor;
+  const scale = rate * Math.max(leastTemperatureFactor, 1 - 0.025 * (tempC - 25)) * resistanceFactor;
   const plainDropV = scale * (6 / (1 + (100 * rate) ** 0.86) + 0.036);
   const steepDropV = scale * 0.48;
   // Onset of gassing: y in (0, 1] where 2 + 0.16 (1 - y) + plain + steep / y^1.2 = gassingV. Falls with y, so bisect.

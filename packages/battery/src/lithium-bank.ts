@@ -33,7 +33,7 @@ function byTemp(table: Float64Array, tempC: number): number {
 export function lithiumBank(settings: ResolvedBank): Bank {
   const { cells, floor, absorptionCellV, floatCellV, cutoffCellV, defaults } = settings;
   const refAh = settings.capacityAh;
-  const cellOhm = defaults.resistance / refAh;
+  const cellOhm = resistance.map((factor) => (factor * defaults.resistance) / refAh);
   const chargeLimitA = settings.chargeLimitA ?? defaults.chargeRate * refAh;
   const dischargeLimitA = settings.dischargeLimitA ?? defaults.dischargeRate * refAh;
   const selfDischarge = selfDischargeTable(settings.selfDischargePerMonth);
@@ -46,7 +46,7 @@ export function lithiumBank(settings: ResolvedBank): Bank {
     const a = rest[k]!;
     return cells * refAh * (restIntegral[k]! + (f * (a + 0.5 * f * (rest[k + 1]! - a))) / stateSteps);
   };
-  const chargeOhm = (s: number, tempC: number): number => cellOhm * byTemp(resistance, tempC) * fullnessFactor(s);
+  const chargeOhm = (s: number, tempC: number): number => byTemp(cellOhm, tempC) * fullnessFactor(s);
   const reachableEmpty = (tempC: number): number => 1 - byTemp(capacity, tempC);
 
   return {
@@ -70,14 +70,14 @@ export function lithiumBank(settings: ResolvedBank): Bank {
     dischargeAmps: (powerW, s, tempC) => {
       const v = restCellV(s);
       const cellW = powerW / cells;
-      const under = v * v - 4 * cellOhm * byTemp(resistance, tempC) * cellW;
+      const under = v * v - 4 * byTemp(cellOhm, tempC) * cellW;
       // Past the largest power the voltage stays at half the rest voltage and the current goes on rising.
       return (2 * cellW) / (v + (under > 0 ? Math.sqrt(under) : 0));
     },
     terminalVoltage: (amps, s, tempC) => {
       const v = restCellV(s);
       if (amps > 0) return cells * (v + amps * chargeOhm(s, tempC));
-      return cells * Math.max(v / 2, v + amps * cellOhm * byTemp(resistance, tempC));
+      return cells * Math.max(v / 2, v + amps * byTemp(cellOhm, tempC));
     },
     chargeEfficiency: () => coulombicEfficiency,
     acceptanceAmps: (s, tempC, stage) => {
@@ -91,7 +91,7 @@ export function lithiumBank(settings: ResolvedBank): Bank {
     dischargeLimitAmps: (s, tempC) => {
       const over = restCellV(s) - cutoffCellV;
       if (!(over > 0)) return 0;
-      const amps = over / (cellOhm * byTemp(resistance, tempC));
+      const amps = over / byTemp(cellOhm, tempC);
       const limit = dischargeLimitA * byTemp(dischargeShare, tempC);
       return Math.min(amps, limit);
     },

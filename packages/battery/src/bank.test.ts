@@ -1,0 +1,222 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { type Bank, createBank } from './bank.js';
+
+const banks: Bank[] = [
+  createBank({ chemistry: 'flooded-lead-acid', voltageV: 24, capacityAh: 1000, atRateH: 20 }),
+  createBank({ chemistry: 'agm', voltageV: 12, capacityAh: 200, atRateH: 20 }),
+  createBank({ chemistry: 'gel', voltageV: 48, capacityAh: 600, atRateH: 10, ageYears: 5 }),
+  createBank({ chemistry: 'lithium-iron-phosphate', voltageV: 51.2, capacityAh: 280, atRateH: 5 }),
+];
+const tempsC = [-60, -40, -17, -1, 0, 2, 11, 25, 33, 48, 60, 75];
+const states = Array.from({ length: 101 }, (_, k) => k / 100);
+
+/** One sub-hour step as the hour loop would make it; returns the new state and accounts for energy and charge. */
+interface Step {
+  s: number;
+  inWh: number;
+  outWh: number;
+  lossWh: number;
+  chargedAh: number;
+  gassedAh: number;
+  selfAh: number;
+  drawnAh: number;
+}
+
+function step(bank: Bank, s: number, powerW: number, tempC: number, hours: number): Step {
+  const done: Step = { s, inWh: 0, outWh: 0, lossWh: 0, chargedAh: 0, gassedAh: 0, selfAh: 0, drawnAh: 0 };
+  if (powerW > 0) {
+    const most = bank.acceptanceAmps(s, tempC, 0) * bank.setVoltage(0, tempC);
+    let amps = bank.chargeAmps(Math.min(powerW, most), s, tempC);
+    const share = bank.chargeEfficiency(s, amps);
+    let part = 1;
+    if (s + (amps * share * hours) / bank.refAh > 1) part = ((1 - s) * bank.refAh) / (amps * share * hours);
+    amps *= part;
+    done.inWh = Math.min(powerW, most) * part * hours;
+    done.chargedAh = amps * hours;
+    done.gassedAh = amps * (1 - share) * hours;
+    done.s += (amps * share * hours) / bank.refAh;
+  } else if (powerW < 0) {
+    const amps = bank.dischargeAmps(-powerW, s, tempC);
+    const floor = bank.floorState(tempC, amps);
+    const part = Math.max(0, Math.min(1, ((s - floor) * bank.refAh) / (amps * hours)));
+    done.outWh = -powerW * part * hours;
+    done.drawnAh = amps * part * hours;
+    done.s -= done.drawnAh / bank.refAh;
+  }
+  done.selfAh = Math.min(bank.selfDischargePerHour(tempC) * hours, done.s) * bank.refAh;
+  done.s -= done.selfAh / bank.refAh;
+  done.lossWh = done.inWh - done.outWh - (bank.storedWh(done.s) - bank.storedWh(s));
+  return done;
+}
+
+test('no step makes energy, and charge in is charge stored, drawn, gassed and self-discharged', () => {
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...banks),
+      fc.double({ min: 0.2, max: 1, noNaN: true }),
+      fc.double({ min: -40, max: 60, noNaN: true }),
+      fc.array(fc.double({ min: -1, max: 1, noNaN: true }), { minLength: 5, maxLength: 60 }),
+      (bank, from, tempC, powers) => {
+        let s = from;
+        let inAh = 0;
+        let outAh = 0;
+        for (const power of powers) {
+          // Up to about a three-hour rate.
+          const done = step(bank, s, (power * bank.storedWh(1)) / 3, tempC, 0.25);
+          expect(done.lossWh).toBeGreaterThanOrEqual(-1e-9 * bank.storedWh(1));
+          expect(done.s).toBeGreaterThanOrEqual(0);
+          expect(done.s).toBeLessThanOrEqual(1 + 1e-12);
+          inAh += done.chargedAh;
+          outAh += done.drawnAh + done.gassedAh + done.selfAh;
+          s = done.s;
+        }
+        expect(inAh - outAh).toBeCloseTo((s - from) * bank.refAh, 6);
+      },
+    ),
+    { numRuns: 300 },
+  );
+});
+
+test('over a closed cycle energy out never exceeds energy in', () => {
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...banks),
+      fc.double({ min: 5, max: 45, noNaN: true }),
+      fc.double({ min: 0.005, max: 0.2, noNaN: true }),
+      (bank, tempC, rate) => {
+        const powerW = rate * bank.storedWh(1);
+        let s = 0.9;
+        let outWh = 0;
+        let inWh = 0;
+        for (let k = 0; k < 400 && s > 0.6; k++) {
+          const done = step(bank, s, -powerW, tempC, 0.25);
+          outWh += done.outWh;
+          s = done.s;
+        }
+        for (let k = 0; k < 2000 && s < 0.9; k++) {
+          const done = step(bank, s, powerW, tempC, 0.25);
+          inWh += done.inWh;
+          s = done.s;
+        }
+        expect(s).toBeGreaterThanOrEqual(0.9);
+        expect(outWh).toBeGreaterThan(0);
+        expect(outWh).toBeLessThan(inWh);
+        expect(outWh).toBeGreaterThan(0.4 * inWh);
+      },
+    ),
+    { numRuns: 60 },
+  );
+});
+
+test('every answer is finite and monotone over -60..75 degC, all states and currents up to a one-hour rate', () => {
+  const broken: string[] = [];
+  const need = (ok: boolean, what: string) => {
+    if (!ok) broken.push(what);
+  };
+  for (const bank of banks) {
+    const fullW = bank.storedWh(1);
+    for (const tempC of tempsC) {
+      let stored = -1;
+      let acceptance = Number.POSITIVE_INFINITY;
+      let limit = -1;
+      for (const s of states) {
+        const where = `${bank.chemistry} s ${s} ${tempC} degC`;
+        need(bank.storedWh(s) > stored, `storedWh ${where}`);
+        stored = bank.storedWh(s);
+        const accepted = bank.acceptanceAmps(s, tempC, 0);
+        need(accepted >= 0 && accepted <= acceptance + 1e-9, `acceptance ${where}`);
+        acceptance = accepted;
+        need(bank.acceptanceAmps(s, tempC, 1) <= accepted + 1e-9, `float acceptance ${where}`);
+        need(bank.acceptanceAmps(s, tempC, 2) >= accepted - 1e-9, `equalise acceptance ${where}`);
+        const limited = bank.dischargeLimitAmps(s, tempC);
+        need(limited >= limit - 1e-9 && limited <= bank.dischargeLimitA, `discharge limit ${where}`);
+        limit = limited;
+        let up = 0;
+        let down = 0;
+        for (let p = 1; p <= 20; p++) {
+          const powerW = fullW * (p / 20) ** 2;
+          const charge = bank.chargeAmps(powerW, s, tempC);
+          const discharge = bank.dischargeAmps(powerW, s, tempC);
+          need(Number.isFinite(charge) && charge > up, `chargeAmps ${where}`);
+          need(Number.isFinite(discharge) && discharge > down, `dischargeAmps ${where}`);
+          need(powerW / charge >= bank.restVoltage(s) - 1e-9, `charging below rest ${where}`);
+          need(powerW / discharge <= bank.restVoltage(s) + 1e-9, `discharging above rest ${where}`);
+          const share = bank.chargeEfficiency(s, charge);
+          need(share >= 0 && share <= 1, `efficiency ${where}`);
+          up = charge;
+          down = discharge;
+        }
+      }
+    }
+  }
+  expect(broken).toEqual([]);
+});
+
+test('colder or faster never means more capacity, nor less self-discharge when warmer', () => {
+  for (const bank of banks) {
+    for (let rate = 0; rate <= 1; rate += 0.05) {
+      let empty = 1;
+      for (let tempC = -60; tempC <= 70; tempC++) {
+        const now = bank.reachableEmpty(tempC, rate * bank.refAh);
+        expect(now).toBeLessThanOrEqual(empty);
+        expect(now).toBeGreaterThanOrEqual(0);
+        expect(bank.reachableEmpty(tempC, (rate + 0.05) * bank.refAh)).toBeGreaterThanOrEqual(now);
+        expect(bank.selfDischargePerHour(tempC)).toBeLessThanOrEqual(bank.selfDischargePerHour(tempC + 1));
+        empty = now;
+      }
+    }
+  }
+});
+
+test('terminal voltage times the current is the power that asks for that current', () => {
+  for (const bank of banks) {
+    for (const s of [0.55, 0.8, 0.93]) {
+      for (const rate of [0.01, 0.05, 0.2]) {
+        const powerW = rate * bank.storedWh(1);
+        const up = bank.chargeAmps(powerW, s, 12);
+        expect(up * bank.terminalVoltage(up, s, 12)).toBeCloseTo(powerW, 5);
+        const down = bank.dischargeAmps(powerW, s, 12);
+        expect(down * bank.terminalVoltage(-down, s, 12)).toBeCloseTo(powerW, 5);
+      }
+    }
+  }
+});
+
+test('charging at the accepted current stands at the set voltage', () => {
+  const bank = createBank({
+    chemistry: 'flooded-lead-acid',
+    voltageV: 24,
+    capacityAh: 1000,
+    atRateH: 20,
+    chargeLimitA: 1e5,
+  });
+  for (const tempC of [-20, 0, 15, 25]) {
+    for (const s of [0.6, 0.8, 0.9, 0.95]) {
+      const volts = bank.terminalVoltage(bank.acceptanceAmps(s, tempC, 0), s, tempC);
+      expect(Math.abs(volts / bank.setVoltage(0, tempC) - 1)).toBeLessThan(0.005);
+    }
+  }
+});
+
+test('banks of any size and voltage behave alike', () => {
+  const small = createBank({ chemistry: 'flooded-lead-acid', voltageV: 12, capacityAh: 100, atRateH: 20 });
+  const large = banks[0]!;
+  expect(large.acceptanceAmps(0.9, 10, 0) / small.acceptanceAmps(0.9, 10, 0)).toBeCloseTo(10, 9);
+  expect(large.dischargeAmps(2000, 0.7, 5) / small.dischargeAmps(100, 0.7, 5)).toBeCloseTo(10, 9);
+});
+
+test('a full flooded cell on float draws a little current, all of which makes gas', () => {
+  const bank = banks[0]!;
+  const amps = bank.acceptanceAmps(1, 25, 1);
+  expect(amps / bank.refAh).toBeGreaterThan(1e-4);
+  expect(amps / bank.refAh).toBeLessThan(1e-3);
+  expect(bank.chargeEfficiency(1, amps)).toBe(0);
+});
+
+test('set voltages rise in the cold as told, up to the end of compensation', () => {
+  const bank = banks[0]!;
+  expect(bank.setVoltage(0, 25)).toBeCloseTo(28.8, 9);
+  expect(bank.setVoltage(0, 5) - bank.setVoltage(0, 25)).toBeCloseTo(12 * 0.005 * 20, 9);
+  expect(bank.setVoltage(0, -45)).toBe(bank.setVoltage(0, -20));
+});
