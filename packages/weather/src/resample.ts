@@ -27,6 +27,11 @@ export interface ResampleSettings {
  * Blocks carry their clearness, not their irradiance, so a day moved towards midwinter gets the lower sun; clearness and
  * temperature keep their standing in the season; snow depth grows and shrinks as in the block, from the depth that lay before it.
  *
+ * Years from one year differ too little, since every one has the same few weeks to draw from. Measured with 100 years
+ * from one typical year: the sunshine of the year has a standard deviation of 1.9 % (Chicago), 1.4 % (New York) and 2.6 %
+ * (Mannheim), that of November to January 3.1, 3.7 and 8.9 %; the longest run of dull days is on average that of the
+ * source and in the worst of the years about twice as long. Give several real years, or see `usualAnomaly`.
+ *
  * @returns a function from the number of the year, 0 and up, to its weather
  */
 export function createResampler(

@@ -54,7 +54,7 @@ export interface TemperatureCauses {
  * kWh/m2 above the atmosphere, clear days are colder than dull ones (long clear nights, dry air from the north), up to
  * a correlation of -0.45; where it brings more, clear days are warmer, up to +0.45. Swing and clearness are tied
  * loosely in winter and closely in summer. Lag-one memory of the days is 0.65 and their spread 3 K in the warmest
- * month, growing by 0.1 K for each degree that a month is colder. These figures describe the typical years of
+ * month, growing by 0.12 K for each degree that a month is colder. These figures describe the typical years of
  * Chicago, New York and Mannheim; they have no other source.
  */
 export function wanderingTemperature(causes: TemperatureCauses, random: RandomStream): Float64Array {
@@ -107,7 +107,7 @@ function wanderingDays(causes: TemperatureCauses, clearnessMean: Float64Array, r
     const brightness = (clearness[day]! - clearnessMean[month]!) / 0.15;
     wander = memory * wander + fresh * random.normal();
     const departure = link * brightness + Math.sqrt(1 - link * link) * wander;
-    const spreadK = 3 + 0.1 * (warmest - meanC[month]!);
+    const spreadK = 3 + 0.12 * (warmest - meanC[month]!);
     days[day] = spreadK * Math.min(3, Math.max(-3, departure));
   }
   return days;
