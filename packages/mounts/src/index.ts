@@ -1,0 +1,21 @@
+export { type BestTilt, type BestTilts, bestTilt, bestTwoTilts, type TiltLimits } from './best-tilt.js';
+export { driveLoadW } from './drive-load.js';
+export { groundAlbedo } from './ground-albedo.js';
+export type {
+  Drive,
+  FixedMount,
+  Motor,
+  Mount,
+  OneAxisMount,
+  PoleMount,
+  SeasonalMount,
+  Stuck,
+  TiltPeriod,
+  TwoAxisMount,
+} from './mount.js';
+export { axisRotationDeg, rotatedPlane } from './one-axis.js';
+export { planeEnergyKWhM2 } from './plane-energy.js';
+export { hourlyTiltDeg, pointing } from './pointing.js';
+export { type Clearing, type SnowCoverInput, snowCover, snowLossByString } from './snow-cover.js';
+export { snowDepthFromDays } from './snow-days.js';
+export { isDailyReading, snowFalls } from './snow-falls.js';
