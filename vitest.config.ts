@@ -6,7 +6,10 @@ const packages = fileURLToPath(new URL('packages/', import.meta.url));
 // Tests run on the sources, so a test never passes on a stale build.
 export default defineConfig({
   resolve: {
-    alias: [{ find: /^@wintergap\/([a-z]+)$/, replacement: `${packages}$1/src/index.ts` }],
+    alias: [
+      { find: /^@wintergap\/year\/fields$/, replacement: `${packages}year/src/site-fields.ts` },
+      { find: /^@wintergap\/([a-z]+)$/, replacement: `${packages}$1/src/index.ts` },
+    ],
   },
   test: {
     include: ['packages/*/src/**/*.test.ts', 'tests/**/*.test.ts'],

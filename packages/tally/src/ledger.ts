@@ -56,8 +56,10 @@ export type Ledger = Record<EnergyColumn, Float64Array> & {
   fuelL: Float64Array;
   /** Charge turned to gas, Ah per cell string. */
   gassingAh: Float64Array;
-  /** Hours in which load stayed dark, as the share of the hour. */
+  /** Time in which some load stayed dark, h. */
   darkH: Float64Array;
+  /** Days since the chargers last brought the bank to full, counted at midnight. */
+  daysSinceFull: Float64Array;
 };
 
 const stateColumns = [
@@ -71,6 +73,7 @@ const stateColumns = [
   'fuelL',
   'gassingAh',
   'darkH',
+  'daysSinceFull',
 ] as const;
 
 /** All hourly columns in the order of the CSV file. */

@@ -1,0 +1,22 @@
+import { mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname } from 'node:path';
+import { InputError } from './input-error.js';
+
+/**
+ * Writes a file whole or not at all: under another name beside it, then renamed.
+ *
+ * @throws InputError when the place cannot be written
+ */
+export function writeWhole(path: string, content: string): void {
+  const partial = `${path}.partial-${process.pid}`;
+  try {
+    mkdirSync(dirname(path), { recursive: true });
+    writeFileSync(partial, content);
+    renameSync(partial, path);
+  } catch (error) {
+    rmSync(partial, { force: true });
+    throw new InputError(
+      `${path}: cannot be written: ${(error as Error).message}; name a folder that you may write to`,
+    );
+  }
+}

@@ -1,0 +1,56 @@
+import { dayText, headline, ledgerCsv, yearText } from '@wintergap/report';
+import { dayOfDate } from '@wintergap/tally';
+import { changedDesign, designOf, loadSite, type SiteFile, simulateSite } from '@wintergap/year';
+import type { Command } from 'commander';
+import { InputError } from './input-error.js';
+import { unitsOption } from './units-option.js';
+import { writeWhole } from './whole-file.js';
+
+interface YearOptions {
+  variant?: string;
+  json?: boolean;
+  csv?: string;
+  quiet?: boolean;
+  day?: string;
+  age?: string;
+  units?: string;
+}
+
+export function addYear(program: Command): void {
+  program
+    .command('year')
+    .description("this design's year: generator hours, fuel, throttling, bank, months")
+    .argument('<site>', 'site file (YAML)')
+    .option('--variant <name>', 'a variant of the site file instead of its base design')
+    .option('--json', 'print one JSON document')
+    .option('--csv <file>', 'write the ledger, 8760 rows')
+    .option('--quiet', 'print the first sentences only')
+    .option('--day <MM-DD>', 'print the 24 hours of one day')
+    .option('--age <years>', 'what the bank will do when it is so many years old')
+    .option('--units <system>', 'metric or us, instead of what the site file says')
+    .addHelpText('after', '\nExample:\n  wintergap year examples/kettle-pond.yaml --csv ledger.csv')
+    .action((file: string, options: YearOptions) => {
+      const site = loadSite(file);
+      const design = designOf(site, options.variant);
+      const aged = options.age === undefined ? design : agedDesign(site, options.age, options.variant);
+      const result = simulateSite(aged, file);
+      if (options.csv) writeWhole(options.csv, ledgerCsv(result.ledger));
+      const units = unitsOption(options.units, result.site.units);
+      if (options.day !== undefined) process.stdout.write(`${dayText(result, dayOption(options.day), units)}\n`);
+      else if (options.json) process.stdout.write(`${JSON.stringify(result.summary, null, 2)}\n`);
+      else process.stdout.write(`${options.quiet ? headline(result, units) : yearText(result, units)}\n`);
+    });
+}
+
+function agedDesign(site: SiteFile, years: string, variant: string | undefined) {
+  if (!(Number(years) >= 0 && Number(years) <= 60)) {
+    throw new InputError(`--age ${years}: expected the bank's age in years, 0 to 60`);
+  }
+  return changedDesign(site, { 'bank.age': `${Number(years)} years` }, variant);
+}
+
+function dayOption(date: string): number {
+  const day = dayOfDate(date);
+  if (day === null) throw new InputError(`--day ${date}: expected a date as MM-DD, such as 12-21`);
+  return day;
+}

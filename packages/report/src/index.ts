@@ -1,0 +1,6 @@
+export { type CheckedDesign, checkText, problemsFound, safetyNotice } from './check-text.js';
+export { compareText, type NamedYear } from './compare-text.js';
+export { dayText } from './day-text.js';
+export { ledgerCsv } from './ledger-csv.js';
+export { weatherText } from './weather-text.js';
+export { headline, yearText } from './year-text.js';

@@ -1,0 +1,38 @@
+import { dateOfDay, type Ledger, ledgerColumns } from '@wintergap/tally';
+
+/** Unit of a ledger column, from the end of its name. */
+const unitOf = (name: string): string => {
+  if (name.endsWith('Wh')) return 'kWh';
+  if (name.endsWith('Ah')) return 'Ah';
+  if (name.endsWith('H')) return 'h';
+  if (name.endsWith('C')) return 'degC';
+  if (name.endsWith('V')) return 'V';
+  if (name.endsWith('L')) return 'L';
+  return '';
+};
+
+/** `arrayUsedWh` as the heading `array used [kWh]`. */
+function heading(name: string): string {
+  const unit = unitOf(name);
+  const suffix = { kWh: /Wh$/, Ah: /Ah$/, h: /H$/, degC: /C$/, V: /V$/, L: /L$/, '': /$^/ }[unit]!;
+  const words = name
+    .replace(suffix, '')
+    .replace(/([A-Z])/g, ' $1')
+    .toLowerCase();
+  return unit === '' ? words : `${words} [${unit}]`;
+}
+
+/**
+ * The ledger as CSV: a heading with units, then 8760 rows. `time` is the hour's beginning, `MM-DD HH:00` in local
+ * standard time; energies are kWh within the hour, states those at its end. Numbers are written in full, so that the
+ * file closes as the ledger does.
+ */
+export function ledgerCsv(ledger: Ledger): string {
+  const lines = [['time', ...ledgerColumns.map(heading)].join(',')];
+  const columns = ledgerColumns.map((name) => ({ values: ledger[name], scale: name.endsWith('Wh') ? 1000 : 1 }));
+  for (let h = 0; h < 8760; h++) {
+    const time = `${dateOfDay(Math.floor(h / 24))} ${String(h % 24).padStart(2, '0')}:00`;
+    lines.push([time, ...columns.map(({ values, scale }) => values[h]! / scale)].join(','));
+  }
+  return `${lines.join('\n')}\n`;
+}

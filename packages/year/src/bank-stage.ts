@@ -1,0 +1,92 @@
+import {
+  type Bank,
+  type BankSettings,
+  type Cabinet,
+  type CabinetHeater,
+  checkCabinet,
+  createBank,
+  heatCapacityFrom,
+} from '@wintergap/battery';
+import type { StageRules } from './charge-stage.js';
+import type { Site } from './schema.js';
+import type { SiteBank } from './schema-bank.js';
+
+/** The bank and the place it stands in, ready for the balance. */
+export interface BankStage {
+  bank: Bank;
+  cabinet: Cabinet;
+  heater: CabinetHeater | null;
+  chargeRules: StageRules;
+}
+
+/** Hours in a year, for ages and lives written as durations. */
+const hoursPerYear = 8766;
+/** Heat a bank gives to the room it stands in, W/K: about 1.5 m2 of surface at 8 W/(m2 K), common practice, no source. */
+const roomCouplingWPerK = 12;
+
+/** Makes the bank. Without a `cabinet` it stands in the heated rooms. */
+export function bankStage(site: Site): BankStage {
+  const bank = createBank(bankSettings(site.bank));
+  const { cabinet: written } = site.bank;
+  const heatCapacityWhPerK =
+    written?.heatCapacity ?? heatCapacityFrom(site.bank.chemistry, site.bank.voltage * site.bank.capacity);
+  const heatedBy = written?.heatedBy;
+  const cabinet: Cabinet = written
+    ? {
+        insulationWPerK: written.insulation,
+        heatCapacityWhPerK,
+        ventilationWPerK: written.ventilation,
+        ...(heatedBy !== undefined &&
+          heatedBy !== 'none' &&
+          heatedBy.kind === 'room' && { sharedRoom: { roomC: heatedBy.temperature, WPerK: heatedBy.coupling } }),
+      }
+    : {
+        insulationWPerK: 0,
+        heatCapacityWhPerK,
+        sharedRoom: { roomC: site.rooms.atLeast, WPerK: roomCouplingWPerK },
+      };
+  checkCabinet(cabinet);
+  const equalise = 'equalise' in site.bank ? site.bank.equalise : undefined;
+  return {
+    bank,
+    cabinet,
+    heater:
+      heatedBy !== undefined && heatedBy !== 'none' && heatedBy.kind === 'heater'
+        ? { powerW: heatedBy.power, keepAboveC: heatedBy.keepAbove }
+        : null,
+    chargeRules: {
+      absorptionH: bank.absorptionHours,
+      tailAmps: bank.tailA,
+      equaliseEveryDays: equalise?.every ?? 0,
+      equaliseH: equalise?.time ?? 0,
+    },
+  };
+}
+
+/** The site file's bank in the words of the battery package. */
+export function bankSettings(site: SiteBank): BankSettings {
+  const shared = {
+    voltageV: site.voltage,
+    capacityAh: site.capacity,
+    atRateH: site.atRate,
+    floor: site.floor,
+    ageYears: site.age / hoursPerYear,
+    absorptionV: site.absorption,
+    absorptionHours: site.absorptionTime,
+    floatV: site.float,
+    chargeLimitA: site.chargeLimit,
+    dischargeLimitA: site.dischargeLimit,
+    cyclesByDepth: site.cycleLife,
+    calendarLifeYears: site.calendarLife === undefined ? undefined : site.calendarLife / hoursPerYear,
+  };
+  if (site.chemistry === 'lithium-iron-phosphate') return { chemistry: site.chemistry, ...shared };
+  return {
+    chemistry: site.chemistry,
+    ...shared,
+    equaliseV: site.equalise?.voltage,
+    compensationVPerCellK:
+      site.compensation === undefined ? undefined : site.compensation / Math.round(site.voltage / leadAcidCellV),
+  };
+}
+
+const leadAcidCellV = 2;

@@ -1,0 +1,199 @@
+import { busPowerW, clippedPower } from '@wintergap/array';
+import { inverterInputW } from '@wintergap/loads';
+import type { ChargeStage } from './charge-stage.js';
+import type { BusSource, Plant } from './plant.js';
+
+/** Powers on the buses at one moment, W unless named otherwise. One object is made per year and filled again. */
+export interface BusFlow {
+  /** What the arrays offer after current limits. */
+  sunW: number;
+  clippedW: number;
+  /** What of it the bank and the load could not take. */
+  thrownW: number;
+  /** Engine output straight to AC loads, and to the DC bus after any charger. */
+  engineToAcW: number;
+  engineToDcW: number;
+  /** Terminal power of the bank: into it, and out of it. */
+  chargeW: number;
+  dischargeW: number;
+  /** Bank current, A, positive in charge. */
+  amps: number;
+  voltageV: number;
+  /** Share of the charge current that is stored, 1 in discharge. */
+  storedShare: number;
+  /** Change of the state of charge, 1/h. */
+  ratePerH: number;
+  /** Share of the load that is served; below 1 the rest is dark. */
+  servedShare: number;
+  /** DC power the buses ask for when all load is served. */
+  demandW: number;
+  /** What the inverter draws from the DC bus. */
+  inverterW: number;
+  /** AC load that the inverter carries, up to its rating. */
+  acByInverterW: number;
+  /** Whether the bank's acceptance held the charge back, as in absorption. */
+  atVoltageLimit: boolean;
+  /** What the DC bus would take from the engine, and the most the engine or its charger can give it. */
+  engineWantW: number;
+  engineLimitW: number;
+  /** Lowest state of charge the bank can be drawn to at this current. */
+  emptyAt: number;
+}
+
+export function createBusFlow(voltageV: number): BusFlow {
+  return {
+    sunW: 0,
+    clippedW: 0,
+    thrownW: 0,
+    engineToAcW: 0,
+    engineToDcW: 0,
+    chargeW: 0,
+    dischargeW: 0,
+    amps: 0,
+    voltageV,
+    storedShare: 1,
+    ratePerH: 0,
+    servedShare: 1,
+    demandW: 0,
+    acByInverterW: 0,
+    atVoltageLimit: false,
+    engineWantW: 0,
+    engineLimitW: 0,
+    inverterW: 0,
+    emptyAt: 0,
+  };
+}
+
+/** Below this distance from the empty mark the bank gives nothing more. */
+const emptyBand = 1e-9;
+
+/**
+ * Solves both buses for one moment: sun first, then bank or engine, the rest thrown away or dark.
+ *
+ * The array's current limit and a direct connection depend on the bank's voltage, the voltage on the current: the
+ * voltage of the moment before (`flow.voltageV`) starts the solution and, for direct connections, is corrected once.
+ *
+ * @param engineLoaded whether the engine runs and has warmed up
+ * @param stage 0 absorption, 1 float, 2 equalise: the voltage that charging is held to
+ * @param heaterW cabinet heater, W on the DC bus
+ */
+export function solveBus(
+  flow: BusFlow,
+  plant: Plant,
+  h: number,
+  state: number,
+  bankC: number,
+  stage: ChargeStage['stage'],
+  engineLoaded: boolean,
+  heaterW: number,
+): void {
+  const { bank, generator } = plant;
+  const acW = plant.acW[h]!;
+  let acByInverterW = Math.min(acW, plant.inverterLimitW);
+  let engineToAcW = 0;
+  let engineLimitW = 0;
+  let inverterW = plant.inverterInputW[h]!;
+  if (engineLoaded && generator) {
+    const ratedW = generator.ratedW[h]!;
+    if (generator.bus === 'ac') {
+      engineToAcW = Math.min(acW, ratedW);
+      acByInverterW = Math.min(acW - engineToAcW, plant.inverterLimitW);
+      inverterW = acByInverterW > 0 && plant.inverter ? inverterInputW(acByInverterW, plant.inverter) : 0;
+      engineLimitW = Math.min(generator.chargerW, (ratedW - engineToAcW) * generator.chargerEfficiency);
+    } else {
+      engineLimitW = ratedW;
+    }
+  }
+  const demandW = inverterW + plant.converterInputW[h]! + plant.ownUseW[h]! + heaterW;
+  const acceptAmps = state >= 1 ? 0 : bank.acceptanceAmps(state, bankC, stage);
+  const acceptW = acceptAmps * bank.setVoltage(stage, bankC);
+  flow.demandW = demandW;
+  flow.inverterW = inverterW;
+  flow.acByInverterW = acByInverterW;
+  flow.engineToAcW = engineToAcW;
+
+  const rounds = followsVoltage(plant.sources) ? 2 : 1;
+  for (let round = 0; round < rounds; round++) {
+    offerOfSources(flow, plant.sources, h);
+    share(flow, plant, state, bankC, acceptAmps, acceptW, engineLimitW);
+  }
+}
+
+/** Divides what the sun and the engine offer between load and bank, and finds the bank's current and voltage. */
+function share(
+  flow: BusFlow,
+  plant: Plant,
+  state: number,
+  bankC: number,
+  acceptAmps: number,
+  acceptW: number,
+  engineLimitW: number,
+): void {
+  const { bank } = plant;
+  const beforeEngineW = flow.sunW - flow.demandW;
+  flow.engineWantW = acceptW - beforeEngineW;
+  flow.engineLimitW = engineLimitW;
+  const engineToDcW = Math.min(Math.max(flow.engineWantW, 0), engineLimitW);
+  const netW = beforeEngineW + engineToDcW;
+  flow.engineToDcW = engineToDcW;
+  flow.servedShare = 1;
+  flow.thrownW = 0;
+  flow.chargeW = 0;
+  flow.dischargeW = 0;
+  flow.atVoltageLimit = false;
+  flow.storedShare = 1;
+  if (netW >= 0) {
+    flow.atVoltageLimit = netW >= acceptW;
+    flow.chargeW = Math.min(netW, acceptW);
+    flow.thrownW = netW - flow.chargeW;
+    flow.amps = flow.atVoltageLimit ? acceptAmps : bank.chargeAmps(netW, state, bankC);
+    if (flow.amps > 0) {
+      flow.voltageV = flow.chargeW / flow.amps;
+      flow.storedShare = bank.chargeEfficiency(state, flow.amps);
+    } else {
+      flow.voltageV = bank.restVoltage(state);
+    }
+    flow.ratePerH = (flow.storedShare * flow.amps) / bank.refAh;
+    flow.emptyAt = 0;
+    return;
+  }
+  const wantedW = -netW;
+  const mostAmps = bank.dischargeLimitAmps(state, bankC);
+  let amps = bank.dischargeAmps(wantedW, state, bankC);
+  let givenW = wantedW;
+  if (amps > mostAmps) {
+    amps = mostAmps;
+    givenW = Math.min(amps * bank.terminalVoltage(-amps, state, bankC), wantedW);
+  }
+  flow.emptyAt = bank.floorState(bankC, amps);
+  if (state <= flow.emptyAt + emptyBand) {
+    givenW = 0;
+    amps = 0;
+  }
+  // What is short is shed by time-sharing: loads and their conversion losses run for that share of the moment.
+  flow.servedShare = givenW < wantedW ? (flow.sunW + engineToDcW + givenW) / flow.demandW : 1;
+  flow.dischargeW = givenW;
+  flow.amps = -amps;
+  flow.voltageV = amps > 0 ? givenW / amps : bank.restVoltage(state);
+  flow.ratePerH = -amps / bank.refAh;
+}
+
+/** Whether a source's offer depends on the bank's voltage beyond its current limit. */
+function followsVoltage(sources: readonly BusSource[]): boolean {
+  for (let i = 0; i < sources.length; i++) if (sources[i]!.controller.grid !== null) return true;
+  return false;
+}
+
+function offerOfSources(flow: BusFlow, sources: readonly BusSource[], h: number): void {
+  let sunW = 0;
+  let clippedW = 0;
+  for (let i = 0; i < sources.length; i++) {
+    const source = sources[i]!;
+    const offerW = busPowerW(source.controller, h, flow.voltageV);
+    const limitedW = clippedPower(offerW, flow.voltageV, source.maxCurrentA);
+    sunW += limitedW;
+    clippedW += offerW - limitedW;
+  }
+  flow.sunW = sunW;
+  flow.clippedW = clippedW;
+}

@@ -1,0 +1,105 @@
+import { type Limit, limitsNotice } from '@wintergap/array';
+import { underload, wetRunningCaution } from '@wintergap/generator';
+import { inverterFit, type LoadYear } from '@wintergap/loads';
+import { type Caution, dateOfDay, type Ledger } from '@wintergap/tally';
+import type { WeatherYear } from '@wintergap/weather';
+import type { Plant } from './plant.js';
+import type { Site } from './schema.js';
+
+/** Days without a full charge after which a lead-acid bank suffers: common practice, no source. */
+const longWithoutFullDays = 21;
+
+/** What the owner of this design must know of its year: limits exceeded, and hours that hurt something. */
+export function yearCautions(
+  site: Site,
+  weather: WeatherYear,
+  plant: Plant,
+  load: LoadYear,
+  ledger: Ledger,
+  limits: readonly Limit[],
+  settled: boolean,
+): Caution[] {
+  const cautions: Caution[] = limits
+    .filter(({ level }) => level === 'exceeded')
+    .map(({ code, text }) => ({ code, text: `${text} (${limitsNotice})` }));
+  const add = (code: string, text: string | null) => {
+    if (text !== null) cautions.push({ code, text });
+  };
+  add('freezing', freezingText(plant, ledger));
+  add('cold-charging', coldChargingText(plant, ledger));
+  add('seldom-full', seldomFullText(plant, ledger));
+  if (plant.inverter) {
+    const fit = inverterFit(load, plant.inverter);
+    if (fit.hoursAboveRating > 0) {
+      add(
+        'inverter-rating',
+        `the AC load is above the inverter's rating in ${fit.hoursAboveRating} hours; what is above stays dark`,
+      );
+    }
+    if (fit.surgeExceeded && load.largestSurge) {
+      add(
+        'inverter-surge',
+        `when the ${load.largestSurge.name} starts, the AC load may reach ${Math.round(load.largestSurgeW)} W, more than the inverter's surge rating of ${plant.inverter.surgeW} W`,
+      );
+    }
+  }
+  if (plant.generator && site.generator) {
+    const use = underload(ledger.generatorWh, ledger.generatorH, plant.generator);
+    add('light-running', wetRunningCaution(use, site.generator.fuel.kind));
+  }
+  for (const notice of weather.notices) {
+    if (notice.level !== 'note') add(`weather-${notice.code}`, notice.text);
+  }
+  if (!settled) {
+    add(
+      'not-settled',
+      'the bank does not end the year as it began it: it carries charge over years, so one year alone misleads',
+    );
+  }
+  return cautions;
+}
+
+function freezingText({ bank }: Plant, ledger: Ledger): string | null {
+  let hours = 0;
+  let worst = Number.POSITIVE_INFINITY;
+  let worstHour = 0;
+  for (let h = 0; h < ledger.bankC.length; h++) {
+    const marginK = ledger.bankC[h]! - bank.freezingC(ledger.lowestStateOfCharge[h]!);
+    if (marginK < 0) hours++;
+    if (marginK < worst) {
+      worst = marginK;
+      worstHour = h;
+    }
+  }
+  if (hours === 0) return null;
+  const date = dateOfDay(Math.floor(worstHour / 24));
+  return `the electrolyte can freeze in ${hours} hours, worst on ${date}: ${Math.round(ledger.bankC[worstHour]!)} degC at ${Math.round(ledger.lowestStateOfCharge[worstHour]! * 100)} % charge`;
+}
+
+function coldChargingText({ bank }: Plant, ledger: Ledger): string | null {
+  if (bank.chemistry !== 'lithium-iron-phosphate') return null;
+  let hours = 0;
+  let lostWh = 0;
+  for (let h = 0; h < ledger.bankC.length; h++) {
+    const before = ledger.bankC[h === 0 ? 0 : h - 1]!;
+    if (before >= 0 || ledger.throttledWh[h]! === 0) continue;
+    hours++;
+    lostWh += ledger.throttledWh[h]!;
+  }
+  if (hours === 0) return null;
+  return `the bank is too cold to charge in ${hours} sunny hours; ${Math.round(lostWh / 1000)} kWh are thrown away for it: warm the cabinet`;
+}
+
+function seldomFullText({ bank }: Plant, ledger: Ledger): string | null {
+  if (bank.chemistry === 'lithium-iron-phosphate') return null;
+  let most = 0;
+  let at = 0;
+  for (let h = 0; h < ledger.daysSinceFull.length; h++) {
+    if (ledger.daysSinceFull[h]! > most) {
+      most = ledger.daysSinceFull[h]!;
+      at = h;
+    }
+  }
+  if (most <= longWithoutFullDays) return null;
+  return `the bank is not charged full for ${most} days, until ${dateOfDay(Math.floor(at / 24))}: lead-acid cells sulphate; let the engine or the sun finish a charge every week or two`;
+}

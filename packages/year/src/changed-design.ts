@@ -1,0 +1,52 @@
+import { type SiteFile, writtenDesign } from './load-site.js';
+import { type Site, siteSchema } from './schema.js';
+import { valueProblems } from './schema-issues.js';
+import { pathText, SiteError } from './site-problem.js';
+import { mergeVariant } from './variants.js';
+
+/**
+ * The base design, or a variant, with some values changed: `{ 'arrays.0.strings': 4, 'bank.capacity': '800 Ah' }`.
+ * Values are written as in the site file. An item of a list is named by its number or its `name`.
+ *
+ * @throws SiteError when a path leads nowhere or the changed design is not right
+ */
+export function changedDesign(site: SiteFile, changes: Readonly<Record<string, unknown>>, variant?: string): Site {
+  const { document, file } = site;
+  const base = writtenDesign(document);
+  const variants = document.content.variants as Record<string, unknown> | undefined;
+  const written = structuredClone(variant === undefined ? base : mergeVariant(base, variants?.[variant]));
+  for (const [path, value] of Object.entries(changes)) setAtPath(written, path, value, file);
+  const result = siteSchema.safeParse(written);
+  if (result.success) return result.data;
+  throw new SiteError(
+    file,
+    valueProblems(result.error).map(({ path, message }) => ({ line: 0, column: 0, path: pathText(path), message })),
+  );
+}
+
+function setAtPath(written: unknown, path: string, value: unknown, file: string): void {
+  const keys = path.split('.');
+  const last = keys.pop()!;
+  let at = written;
+  const lost = (key: string): never => {
+    const known = typeof at === 'object' && at !== null ? Object.keys(at) : [];
+    const hint = known.length > 0 ? `; there are ${known.join(', ')}` : '';
+    throw new SiteError(file, [{ line: 0, column: 0, path, message: `"${key}" leads nowhere in this design${hint}` }]);
+  };
+  const indexOf = (list: unknown[], key: string): string | number => {
+    const named = list.findIndex((item) => (item as { name?: unknown } | null)?.name === key);
+    return named >= 0 ? named : key;
+  };
+  for (const key of keys) {
+    const next = Array.isArray(at) ? at[Number(indexOf(at, key))] : (at as Record<string, unknown> | undefined)?.[key];
+    if (typeof next !== 'object' || next === null) lost(key);
+    at = next;
+  }
+  if (Array.isArray(at)) {
+    const index = Number(indexOf(at, last));
+    if (!(index in at)) lost(last);
+    at[index] = value;
+  } else {
+    (at as Record<string, unknown>)[last] = value;
+  }
+}

@@ -1,0 +1,59 @@
+/** What the chargers hold the bank to. */
+export const stages = { absorption: 0, float: 1, equalise: 2 } as const;
+
+/** How a bank's chargers move from one set voltage to the next. */
+export interface StageRules {
+  /** Time at the absorption voltage after which float begins, h. */
+  absorptionH: number;
+  /** Absorption also ends when the current falls below this, A. */
+  tailAmps: number;
+  /** Days between equalising charges, 0 for never; their length, h. */
+  equaliseEveryDays: number;
+  equaliseH: number;
+}
+
+/** Where the chargers are. One object per run; the loop changes it in place. */
+export interface ChargeStage {
+  stage: 0 | 1 | 2;
+  /** Time spent at the voltage limit since the stage began, h. */
+  heldH: number;
+  daysSinceFull: number;
+  daysSinceEqualised: number;
+}
+
+export const createChargeStage = (): ChargeStage => ({ stage: 0, heldH: 0, daysSinceFull: 0, daysSinceEqualised: 0 });
+
+/** Chargers begin every day, and every engine run, with a bulk charge. */
+export function beginBulk(charge: ChargeStage): void {
+  charge.stage = stages.absorption;
+  charge.heldH = 0;
+}
+
+export function beginDay(charge: ChargeStage): void {
+  beginBulk(charge);
+  charge.daysSinceFull++;
+  charge.daysSinceEqualised++;
+}
+
+/** Time until the stage ends if the voltage limit goes on holding, h. */
+export function hoursToStageEnd(charge: ChargeStage, rules: StageRules, atVoltageLimit: boolean): number {
+  if (!atVoltageLimit || charge.stage === stages.float) return Number.POSITIVE_INFINITY;
+  const lengthH = charge.stage === stages.absorption ? rules.absorptionH : rules.equaliseH;
+  return Math.max(lengthH - charge.heldH, 0);
+}
+
+/** Counts the time held at the voltage limit and moves on when the stage is over. */
+export function holdVoltage(charge: ChargeStage, rules: StageRules, hours: number, amps: number): void {
+  if (charge.stage === stages.float) return;
+  charge.heldH += hours;
+  if (charge.stage === stages.absorption) {
+    if (charge.heldH + 1e-9 < rules.absorptionH && amps > rules.tailAmps) return;
+    charge.daysSinceFull = 0;
+    const due = rules.equaliseEveryDays > 0 && charge.daysSinceEqualised >= rules.equaliseEveryDays;
+    charge.stage = due ? stages.equalise : stages.float;
+    charge.heldH = 0;
+  } else if (charge.heldH + 1e-9 >= rules.equaliseH) {
+    charge.stage = stages.float;
+    charge.daysSinceEqualised = 0;
+  }
+}

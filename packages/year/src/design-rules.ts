@@ -1,0 +1,78 @@
+import type { z } from 'zod';
+import type { Site } from './schema.js';
+
+type Report = (path: PropertyKey[], message: string) => void;
+
+/** What has to fit together between the keys of a design, beyond what each key allows by itself. */
+export function checkDesign(site: Site, context: z.core.$RefinementCtx<Site>): void {
+  const report: Report = (path, message) => context.addIssue({ code: 'custom', path, message });
+  checkNames(site, report);
+  site.arrays.forEach((array, i) => {
+    const { vmp, imp, voc, isc, power } = array.module;
+    if (vmp >= voc) report(['arrays', i, 'module', 'vmp'], `found ${vmp} V, expected less than voc, ${voc} V`);
+    if (imp >= isc) report(['arrays', i, 'module', 'imp'], `found ${imp} A, expected less than isc, ${isc} A`);
+    if (power !== undefined && Math.abs(vmp * imp - power) > 0.04 * power) {
+      report(
+        ['arrays', i, 'module', 'power'],
+        `found ${power} W, but vmp x imp is ${(vmp * imp).toFixed(0)} W; they belong to one sheet and should agree`,
+      );
+    }
+    const { mount } = array;
+    if (mount.kind === 'pole' && (mount.tilt === undefined) === (mount.tilts === undefined)) {
+      report(['arrays', i, 'mount'], 'a pole needs either tilt: 60 or tilts: [{ from: 10-01, tilt: 68 }, ...]');
+    }
+  });
+  checkGenerator(site, report);
+  site.loads.forEach((load, i) => {
+    if (load.runs !== undefined && load.perDay !== undefined) {
+      report(
+        ['loads', i, 'perDay'],
+        'a load runs either a share of the time (runs) or a time per day (perDay), not both',
+      );
+    }
+    if (load.bus === 'ac' && !site.inverter && site.generator?.output.bus !== 'ac') {
+      report(['loads', i, 'bus'], 'an AC load needs an inverter: { power: 2 kW, idle: 15 W, efficiency: 92 % }');
+    }
+  });
+  site.events.forEach((event, i) => {
+    if ((event.energy === undefined) === (event.power === undefined)) {
+      report(['events', i], 'an event needs either energy: 30 kWh or power: 2 kW');
+    }
+  });
+}
+
+function checkNames({ arrays, loads }: Site, report: Report): void {
+  const lists = { arrays, loads };
+  for (const [key, list] of Object.entries(lists)) {
+    const seen = new Set<string>();
+    list.forEach(({ name }, i) => {
+      if (seen.has(name)) report([key, i, 'name'], `"${name}" is there twice; variants tell items apart by name`);
+      seen.add(name);
+    });
+  }
+}
+
+function checkGenerator({ generator, bank }: Site, report: Report): void {
+  if (!generator) return;
+  const { start, stop } = generator;
+  const starts = [start.below, start.byHand?.below, start.beforeDullDay?.below].filter((below) => below !== undefined);
+  if (starts.length === 0 && start.voltageBelow === undefined) {
+    report(['generator', 'start'], 'expected what starts the engine, such as below: 45 %');
+  }
+  if (stop.above === undefined && !stop.atBulkEnd) {
+    report(['generator', 'stop'], 'expected what stops the engine, such as above: 80 %');
+  }
+  const highest = Math.max(...starts);
+  if (stop.above !== undefined && stop.above <= highest) {
+    report(
+      ['generator', 'stop', 'above'],
+      `found ${stop.above * 100} %, expected more than the ${highest * 100} % at which the engine starts`,
+    );
+  }
+  if (bank.floor !== undefined && starts.length > 0 && highest < bank.floor) {
+    report(
+      ['generator', 'start'],
+      `the engine starts below ${highest * 100} %, but the bank's floor is ${bank.floor * 100} %: it would start only when the bank is empty`,
+    );
+  }
+}

@@ -1,0 +1,17 @@
+export type { ArrayStage } from './array-stage.js';
+export { type BankFacts, bankFacts } from './bank-facts.js';
+export { changedDesign } from './changed-design.js';
+export type { ArrayLimit } from './limits-stage.js';
+export {
+  designOf,
+  loadSite,
+  parseSite,
+  type SiteFile,
+  siteJsonSchema,
+} from './load-site.js';
+export { readSection } from './read-section.js';
+export type { Site } from './schema.js';
+export { simulateSite, simulateWeather } from './simulate.js';
+export { SiteError, type SiteProblem } from './site-problem.js';
+export { StageCache } from './stage-cache.js';
+export type { YearResult } from './year-result.js';

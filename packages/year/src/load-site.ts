@@ -1,0 +1,106 @@
+import { readFileSync } from 'node:fs';
+import { closest } from 'fastest-levenshtein';
+import { z } from 'zod';
+import { type Site, siteSchema } from './schema.js';
+import { valueProblems } from './schema-issues.js';
+import { readDocument, type SiteDocument } from './site-document.js';
+import { pathText, SiteError, type SiteProblem } from './site-problem.js';
+import { mergeVariant } from './variants.js';
+
+/** A site file that has been read and found right, variants and all. */
+export interface SiteFile {
+  /** The file, as the user named it. */
+  file: string;
+  base: Site;
+  /** The base design with each variant's changes laid over it, in the order of the file. */
+  variants: ReadonlyMap<string, Site>;
+  /** The file as written, with the places of its values. */
+  document: SiteDocument;
+}
+
+/** Keys of the site file that are not part of one design. */
+const aroundDesign = ['variants', 'sweep', 'size', 'carry', 'costs'];
+
+/**
+ * Reads a site file.
+ *
+ * @throws SiteError with every problem found, each with line, column and path of keys
+ */
+export function loadSite(file: string): SiteFile {
+  let text: string;
+  try {
+    text = readFileSync(file, 'utf8');
+  } catch (error) {
+    const reason = (error as NodeJS.ErrnoException).code === 'ENOENT' ? 'no such file' : (error as Error).message;
+    throw new SiteError(file, [{ line: 0, column: 0, path: '', message: `${reason}; expected a site file in YAML` }]);
+  }
+  return parseSite(text, file);
+}
+
+/**
+ * Reads the text of a site file; `file` is only named in messages.
+ *
+ * @throws SiteError with every problem found, each with line, column and path of keys
+ */
+export function parseSite(text: string, file: string): SiteFile {
+  const document = readDocument(text, file);
+  const { variants: changes = {} } = document.content;
+  const design = writtenDesign(document);
+  const problems: SiteProblem[] = [];
+  const base = check(design, document, [], problems);
+  const variants = new Map<string, Site>();
+  if (typeof changes !== 'object' || changes === null || Array.isArray(changes)) {
+    problems.push({
+      ...document.locate(['variants']),
+      path: 'variants',
+      message: 'expected a mapping of names to changes, such as steep: { arrays: [{ name: garden pole, ... }] }',
+    });
+  } else {
+    for (const [name, change] of Object.entries(changes)) {
+      const site = check(mergeVariant(design, change), document, ['variants', name], problems);
+      if (site) variants.set(name, site);
+    }
+  }
+  if (problems.length > 0 || !base) throw new SiteError(file, problems);
+  return { file, base, variants, document };
+}
+
+/** The keys of the file that describe the base design, as written. */
+export function writtenDesign({ content }: SiteDocument): Record<string, unknown> {
+  return Object.fromEntries(
+    Object.entries(content).filter(([key]) => !aroundDesign.includes(key) && key !== 'variants'),
+  );
+}
+
+/**
+ * The design of one variant, or the base when no name is given.
+ *
+ * @throws SiteError when the site file has no variant of that name
+ */
+export function designOf(site: SiteFile, name: string | undefined): Site {
+  if (name === undefined) return site.base;
+  const design = site.variants.get(name);
+  if (design) return design;
+  const names = [...site.variants.keys()];
+  const hint = names.length > 0 ? `; did you mean "${closest(name, names)}"? It has ${names.join(', ')}` : '';
+  throw new SiteError(site.file, [
+    { line: 0, column: 0, path: 'variants', message: `no variant is called "${name}"${hint}` },
+  ]);
+}
+
+/** Checks one design; what is wrong in the base is not said again for each variant that inherits it. */
+function check(design: unknown, document: SiteDocument, within: string[], problems: SiteProblem[]): Site | null {
+  const result = siteSchema.safeParse(design);
+  if (result.success) return result.data;
+  const alreadySaid = new Set(within.length > 0 ? problems.map(({ path, message }) => `${path} ${message}`) : []);
+  for (const { path, message } of valueProblems(result.error)) {
+    if (alreadySaid.has(`${pathText(path)} ${message}`)) continue;
+    problems.push({ ...document.locate([...within, ...path]), path: pathText([...within, ...path]), message });
+  }
+  return null;
+}
+
+/** The site file's JSON Schema, for completion in an editor. */
+export function siteJsonSchema(): unknown {
+  return z.toJSONSchema(siteSchema, { io: 'input', unrepresentable: 'any' });
+}

@@ -1,0 +1,72 @@
+import type { Ledger } from '@wintergap/tally';
+import type { BusFlow } from './bus-flow.js';
+import type { Plant } from './plant.js';
+
+/** Dark load below this share of the load is rounding, not darkness. */
+const darkRounding = 1e-9;
+
+/**
+ * Posts one piece of an hour to the ledger's columns.
+ *
+ * The bank's loss is what went in at its terminals less what it holds more afterwards (or the other way round): the
+ * heat of its resistance and of gassing. Load that the sun could not carry counts as shortfall when the engine runs
+ * or the bank gives nothing.
+ *
+ * @param hours length of the piece
+ * @param heaterW cabinet heater, W on the DC bus
+ * @param storedWh change of the energy in the bank over the piece
+ * @param engineDcInW what the engine gives towards the DC bus, before the charger
+ * @param loaded whether the engine runs and gives power
+ */
+export function postMoment(
+  ledger: Ledger,
+  plant: Plant,
+  flow: BusFlow,
+  h: number,
+  hours: number,
+  heaterW: number,
+  storedWh: number,
+  engineDcInW: number,
+  loaded: boolean,
+): void {
+  const acW = plant.acW[h]!;
+  const dcW = plant.dcW[h]!;
+  const served = flow.servedShare * hours;
+  const acServedWh = flow.engineToAcW * hours + flow.acByInverterW * served;
+  const dcServedWh = dcW * served;
+  const loadWh = (acW + dcW) * hours;
+  ledger.arrayAvailableWh[h]! += (flow.sunW + flow.clippedW) * hours;
+  ledger.arrayUsedWh[h]! += (flow.sunW - flow.thrownW) * hours;
+  ledger.throttledWh[h]! += flow.thrownW * hours;
+  ledger.clippedWh[h]! += flow.clippedW * hours;
+  ledger.acServedWh[h]! += acServedWh;
+  ledger.dcServedWh[h]! += dcServedWh;
+  ledger.ownUseWh[h]! += (plant.ownUseW[h]! + heaterW) * served;
+  ledger.inverterLossWh[h]! += (flow.inverterW - flow.acByInverterW) * served;
+  ledger.converterLossWh[h]! += (plant.converterInputW[h]! - dcW) * served;
+  ledger.bankV[h]! += flow.voltageV * hours;
+  const darkWh = loadWh - acServedWh - dcServedWh;
+  const isDark = darkWh > darkRounding * loadWh;
+  if (isDark) {
+    ledger.darkWh[h]! += darkWh;
+    ledger.darkH[h]! += hours;
+  }
+  if (loaded) {
+    ledger.generatorWh[h]! += (flow.engineToAcW + engineDcInW) * hours;
+    ledger.generatorToBusWh[h]! += (flow.engineToAcW + flow.engineToDcW) * hours;
+    ledger.chargerLossWh[h]! += (engineDcInW - flow.engineToDcW) * hours;
+    const askedW = flow.demandW + flow.engineToAcW;
+    const bySun = askedW > 0 ? Math.min(flow.sunW / askedW, 1) : 1;
+    ledger.shortfallWh[h]! += (1 - bySun) * loadWh;
+  } else if (isDark) {
+    ledger.shortfallWh[h]! += darkWh;
+  }
+  if (flow.amps >= 0) {
+    ledger.bankChargeWh[h]! += flow.chargeW * hours;
+    ledger.bankLossWh[h]! += flow.chargeW * hours - storedWh;
+    ledger.gassingAh[h]! += (1 - flow.storedShare) * flow.amps * hours;
+  } else {
+    ledger.bankDischargeWh[h]! += flow.dischargeW * hours;
+    ledger.bankLossWh[h]! += -storedWh - flow.dischargeW * hours;
+  }
+}

@@ -1,0 +1,29 @@
+import type { z } from 'zod';
+import type { SiteFile } from './load-site.js';
+import { valueProblems } from './schema-issues.js';
+import { pathText, SiteError } from './site-problem.js';
+
+/**
+ * Reads one of the keys around the design, such as `sweep`, by its own schema.
+ *
+ * @returns `undefined` when the file has no such key
+ * @throws SiteError with line, column and path of every problem in it
+ */
+export function readSection<Schema extends z.ZodType>(
+  { document, file }: SiteFile,
+  key: string,
+  schema: Schema,
+): z.output<Schema> | undefined {
+  const written = document.content[key];
+  if (written === undefined) return undefined;
+  const result = schema.safeParse(written);
+  if (result.success) return result.data;
+  throw new SiteError(
+    file,
+    valueProblems(result.error).map(({ path, message }) => ({
+      ...document.locate([key, ...path]),
+      path: pathText([key, ...path]),
+      message,
+    })),
+  );
+}

@@ -1,0 +1,71 @@
+import { z } from 'zod';
+import { fraction, mapping, notNegative, number, oneOf, positive, quantity, wholeNumber } from './site-fields.js';
+
+const heat = oneOf(
+  'kind',
+  ['heater', 'room'],
+  [
+    mapping({
+      kind: z.literal('heater'),
+      power: quantity('power', positive),
+      keepAbove: quantity('temperature', { min: -40, max: 40, say: '-40 degC to 40 degC' }),
+    }),
+    mapping({
+      kind: z.literal('room'),
+      temperature: quantity('temperature', { min: -40, max: 40, say: '-40 degC to 40 degC' }),
+      coupling: quantity('heatLoss', positive),
+    }),
+  ],
+);
+
+const cabinet = mapping({
+  insulation: quantity('heatLoss', positive),
+  heatCapacity: quantity('heatCapacity', positive).optional(),
+  ventilation: quantity('heatLoss', notNegative).default(0),
+  heatedBy: z.union([z.literal('none'), heat]).default('none'),
+});
+
+/** Keys every chemistry has. Voltages of set points are those of the whole bank at 25 degC. */
+const anyBank = {
+  voltage: quantity('voltage', positive),
+  capacity: quantity('charge', notNegative),
+  atRate: quantity('duration', positive).default(20),
+  floor: fraction().optional(),
+  age: quantity('duration', notNegative).default(0),
+  absorption: quantity('voltage', positive).optional(),
+  absorptionTime: quantity('duration', notNegative).optional(),
+  float: quantity('voltage', positive).optional(),
+  chargeLimit: quantity('current', positive).optional(),
+  dischargeLimit: quantity('current', positive).optional(),
+  cabinet: cabinet.optional(),
+  /** Cycles to 80 % capacity at depths of discharge, as a maker prints them. */
+  cycleLife: z.array(mapping({ depth: fraction(), cycles: number(1, 1e6, 'cycles') })).optional(),
+  calendarLife: quantity('duration', positive).optional(),
+};
+
+const leadAcid = {
+  ...anyBank,
+  equalise: mapping({
+    voltage: quantity('voltage', positive).optional(),
+    every: wholeNumber(1, 366, 'days'),
+    time: quantity('duration', positive).default(2),
+  }).optional(),
+  compensation: quantity('voltagePerK', {
+    min: -0.2,
+    max: 0,
+    say: 'a fall per kelvin for the whole bank such as -0.06 V/K',
+  }).optional(),
+};
+
+export const bank = oneOf(
+  'chemistry',
+  ['flooded-lead-acid', 'agm', 'gel', 'lithium-iron-phosphate'],
+  [
+    mapping({ chemistry: z.literal('flooded-lead-acid'), ...leadAcid }),
+    mapping({ chemistry: z.literal('agm'), ...leadAcid }),
+    mapping({ chemistry: z.literal('gel'), ...leadAcid }),
+    mapping({ chemistry: z.literal('lithium-iron-phosphate'), ...anyBank }),
+  ],
+);
+
+export type SiteBank = z.output<typeof bank>;

@@ -1,0 +1,23 @@
+import type { z } from 'zod';
+
+/** One thing wrong with a value: the keys that lead there, and what to say of it. */
+export interface ValueProblem {
+  path: PropertyKey[];
+  message: string;
+}
+
+/** All that a schema found wrong, each in its plainest words. */
+export function valueProblems(error: z.ZodError): ValueProblem[] {
+  return error.issues.flatMap((issue) => leaves(issue));
+}
+
+/** The plainest messages of an issue: of a union, those of the alternative that came furthest. */
+function leaves(issue: z.core.$ZodIssue, prefix: PropertyKey[] = []): ValueProblem[] {
+  const path = [...prefix, ...issue.path];
+  if (issue.code !== 'invalid_union' || issue.errors.length === 0) return [{ path, message: issue.message }];
+  const deepest = [...issue.errors].sort((a, b) => depth(b) - depth(a))[0]!;
+  if (depth(deepest) === 0 && issue.message !== 'Invalid input') return [{ path, message: issue.message }];
+  return deepest.flatMap((inner) => leaves(inner, path));
+}
+
+const depth = (issues: z.core.$ZodIssue[]) => Math.max(0, ...issues.map((issue) => issue.path.length));

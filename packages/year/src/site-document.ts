@@ -1,0 +1,68 @@
+import { type Document, isCollection, isNode, isPair, LineCounter, parseDocument } from 'yaml';
+import { SiteError } from './site-problem.js';
+
+type Keys = readonly PropertyKey[];
+
+/** A parsed YAML file that still knows where each value stands. */
+export interface SiteDocument {
+  file: string;
+  /** The file's content as plain objects, lists, strings and numbers. */
+  content: Record<string, unknown>;
+  /** Line and column of the value that the keys lead to, or of its nearest surroundings that exist. */
+  locate(keys: Keys): { line: number; column: number };
+}
+
+/**
+ * Parses the text of a site file.
+ *
+ * @throws SiteError when it is not YAML, or not a mapping of keys to values
+ */
+export function readDocument(text: string, file: string): SiteDocument {
+  const lines = new LineCounter();
+  const document = parseDocument(text, { lineCounter: lines, prettyErrors: false });
+  if (document.errors.length > 0) {
+    throw new SiteError(
+      file,
+      document.errors.map((error) => {
+        const { line, col } = lines.linePos(error.pos[0]);
+        return { line, column: col, path: '', message: `not readable as YAML: ${error.message}` };
+      }),
+    );
+  }
+  const content: unknown = document.toJS({ maxAliasCount: 100 });
+  if (typeof content !== 'object' || content === null || Array.isArray(content)) {
+    const found = content === null ? 'an empty file' : Array.isArray(content) ? 'a list' : `"${String(content)}"`;
+    throw new SiteError(file, [
+      {
+        line: 1,
+        column: 1,
+        path: '',
+        message: `found ${found}, expected keys such as name:, place:, weather:, arrays:, bank:, loads: (see 'wintergap start')`,
+      },
+    ]);
+  }
+  return { file, content: content as Record<string, unknown>, locate: (keys) => locate(document, lines, keys) };
+}
+
+function locate(document: Document, lines: LineCounter, keys: Keys): { line: number; column: number } {
+  for (let length = keys.length; length > 0; length--) {
+    const offset = keyOffset(document, keys.slice(0, length));
+    if (offset !== null) {
+      const { line, col } = lines.linePos(offset);
+      return { line, column: col };
+    }
+  }
+  return { line: 1, column: 1 };
+}
+
+/** Where the key (in a mapping) or the item (in a list) begins, as an offset into the text. */
+function keyOffset(document: Document, keys: Keys): number | null {
+  const parent = keys.length === 1 ? document.contents : document.getIn(keys.slice(0, -1), true);
+  const last = keys[keys.length - 1];
+  if (!isCollection(parent)) return null;
+  for (const item of parent.items) {
+    if (isPair(item) && isNode(item.key) && String(item.key) === String(last)) return item.key.range?.[0] ?? null;
+  }
+  const item = typeof last === 'number' ? parent.items[last] : undefined;
+  return isNode(item) ? (item.range?.[0] ?? null) : null;
+}

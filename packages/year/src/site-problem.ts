@@ -1,0 +1,36 @@
+/** A place in the site file and what is wrong there. */
+export interface SiteProblem {
+  /** 1-based line and column in the file; 0 when the problem has no place of its own. */
+  line: number;
+  column: number;
+  /** The keys that lead there, such as `arrays[0].module.vmp`. */
+  path: string;
+  /** What was found, what is expected and how to fix it. */
+  message: string;
+}
+
+/** Everything that is wrong with a site file, reported together. */
+export class SiteError extends Error {
+  override readonly name = 'SiteError';
+
+  constructor(
+    /** The site file, as the user named it. */
+    readonly file: string,
+    readonly problems: readonly SiteProblem[],
+  ) {
+    super(problems.map((problem) => describe(file, problem)).join('\n'));
+  }
+}
+
+function describe(file: string, { line, column, path, message }: SiteProblem): string {
+  const place = line > 0 ? `${file}:${line}:${column}` : file;
+  return path === '' ? `${place}: ${message}` : `${place}: ${path}: ${message}`;
+}
+
+/** `arrays[0].module.vmp` from the keys that lead to a value. */
+export function pathText(keys: readonly PropertyKey[]): string {
+  return keys.reduce<string>((text, key) => {
+    if (typeof key === 'number') return `${text}[${key}]`;
+    return text === '' ? String(key) : `${text}.${String(key)}`;
+  }, '');
+}

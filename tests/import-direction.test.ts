@@ -1,0 +1,63 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+
+/** What each package may import, as DEVELOPERS.md says: only rooms listed above it. */
+const mayImport: Record<string, readonly string[]> = {
+  quantity: [],
+  irradiance: [],
+  weather: ['irradiance', 'quantity'],
+  mounts: ['irradiance'],
+  array: [],
+  battery: [],
+  loads: ['weather'],
+  generator: [],
+  tally: [],
+  year: ['quantity', 'irradiance', 'weather', 'mounts', 'array', 'battery', 'loads', 'generator', 'tally'],
+  seasonal: ['tally', 'year'],
+  study: ['year', 'seasonal', 'tally', 'weather'],
+  report: ['quantity', 'array', 'tally', 'year', 'seasonal', 'study', 'weather'],
+  cli: ['quantity', 'weather', 'tally', 'year', 'seasonal', 'study', 'report'],
+};
+
+const root = join(import.meta.dirname, '..', 'packages');
+const sourcesOf = (name: string) =>
+  readdirSync(join(root, name, 'src'), { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.ts'));
+
+test('every package has its line in the table of directions', () => {
+  expect(readdirSync(root).sort()).toEqual(Object.keys(mayImport).sort());
+});
+
+for (const [name, allowed] of Object.entries(mayImport)) {
+  test(`${name} imports only what stands above it, declares it, and refers to it`, () => {
+    const manifest = JSON.parse(readFileSync(join(root, name, 'package.json'), 'utf8'));
+    const references: { path: string }[] = JSON.parse(
+      readFileSync(join(root, name, 'tsconfig.json'), 'utf8'),
+    ).references;
+    const declared = Object.keys(manifest.dependencies ?? {});
+    let imports = 0;
+    for (const file of sourcesOf(name)) {
+      if (/\.(test|bench|fixture)\.ts$/.test(file)) continue;
+      const source = readFileSync(join(root, name, 'src', file), 'utf8');
+      for (const [, specifier] of source.matchAll(/(?:from|import)\s*\(?\s*'([^'.][^']*)'/g)) {
+        imports++;
+        if (specifier!.startsWith('node:')) continue;
+        const own = /^@wintergap\/([a-z]+)/.exec(specifier!)?.[1];
+        if (own) expect(allowed, `${name}/src/${file} imports ${specifier}`).toContain(own);
+        const dependency = own
+          ? `@wintergap/${own}`
+          : specifier!
+              .split('/')
+              .slice(0, specifier!.startsWith('@') ? 2 : 1)
+              .join('/');
+        expect(declared, `${name}/package.json lacks ${dependency}`).toContain(dependency);
+      }
+      for (const [, path] of source.matchAll(/from '(\.\.?\/[^']*)'/g)) {
+        expect(path, `${name}/src/${file} reaches into another package`).not.toMatch(/\.\.\/\.\.\//);
+      }
+    }
+    for (const { path } of references)
+      expect(allowed, `${name}/tsconfig.json refers to ${path}`).toContain(path.slice(3));
+    expect(imports).toBeGreaterThanOrEqual(0);
+  });
+}
