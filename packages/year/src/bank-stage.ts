@@ -6,6 +6,7 @@ import {
   checkCabinet,
   createBank,
   heatCapacityFrom,
+  insulationFrom,
 } from '@wintergap/battery';
 import type { StageRules } from './charge-stage.js';
 import type { Site } from './schema.js';
@@ -33,7 +34,7 @@ export function bankStage(site: Site): BankStage {
   const heatedBy = written?.heatedBy;
   const cabinet: Cabinet = written
     ? {
-        insulationWPerK: written.insulation,
+        insulationWPerK: insulationOf(written.insulation),
         heatCapacityWhPerK,
         ventilationWPerK: written.ventilation,
         ...(heatedBy !== undefined &&
@@ -61,6 +62,11 @@ export function bankStage(site: Site): BankStage {
       equaliseH: equalise?.time ?? 0,
     },
   };
+}
+
+function insulationOf(written: NonNullable<SiteBank['cabinet']>['insulation']): number {
+  if (typeof written === 'number') return written;
+  return insulationFrom({ areaM2: written.area, thicknessM: written.foam, conductivity: written.conductivity });
 }
 
 /** The site file's bank in the words of the battery package. */

@@ -14,4 +14,5 @@ export type { Site } from './schema.js';
 export { simulateSite, simulateWeather } from './simulate.js';
 export { SiteError, type SiteProblem } from './site-problem.js';
 export { StageCache } from './stage-cache.js';
+export { siteWeather, siteWeatherYears } from './weather-stage.js';
 export type { YearResult } from './year-result.js';

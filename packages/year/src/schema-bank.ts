@@ -18,8 +18,19 @@ const heat = oneOf(
   ],
 );
 
+/** A box of foam: its loss follows from thickness and area. */
+const foam = mapping({
+  foam: quantity('length', notNegative),
+  /** All six sides. */
+  area: quantity('area', positive),
+  /** W/(m K); extruded polystyrene unless given. */
+  conductivity: number(0.01, 1, 'a conductivity in W/(m K)').optional(),
+});
+
 const cabinet = mapping({
-  insulation: quantity('heatLoss', positive),
+  insulation: z.union([quantity('heatLoss', positive), foam], {
+    error: () => 'expected a heat loss such as 0.9 W/K, or a box of foam such as { foam: 2 in, area: 30 ft2 }',
+  }),
   heatCapacity: quantity('heatCapacity', positive).optional(),
   ventilation: quantity('heatLoss', notNegative).default(0),
   heatedBy: z.union([z.literal('none'), heat]).default('none'),

@@ -47,8 +47,13 @@ const months = mapping({
 
 const weather = z.union(
   [
-    text.transform((file) => ({ file, moveTemperature: false })),
-    mapping({ file: text, moveTemperature: z.boolean().default(false) }),
+    text.transform((file) => ({ file, moveTemperature: false, otherYears: undefined })),
+    mapping({
+      file: text,
+      moveTemperature: z.boolean().default(false),
+      /** Further real years of the same place, for the outlook. */
+      otherYears: z.array(text).optional(),
+    }),
     mapping({ months, seed: wholeNumber(0, 2 ** 31, 'a seed').default(1) }),
   ],
   { error: () => 'expected a weather file, { file: ... } or { months: { irradiation: [...], air: [...] } }' },

@@ -21,11 +21,27 @@ export function siteWeather(site: Site, siteFile: string, stages: StageCache): W
         makeYear(means, { ...where, name: site.name, elevationM: place.elevation }, { seed: weather.seed }),
       );
     }
-    const year = readWeatherFile(resolve(dirname(siteFile), weather.file), where);
-    const fileElevation = year.place.elevationM;
-    if (!weather.moveTemperature || fileElevation === undefined) return year;
-    return moveToElevation(year, fileElevation, place.elevation);
+    return readYear(weather.file, site, siteFile);
   });
+}
+
+/**
+ * All the real years the site names: the one that `siteWeather` gives, then `otherYears`. One year when there are no
+ * others.
+ *
+ * @throws WeatherError when a file is not a usable weather year
+ */
+export function siteWeatherYears(site: Site, siteFile: string, stages: StageCache): WeatherYear[] {
+  const others = 'months' in site.weather ? [] : (site.weather.otherYears ?? []);
+  return [siteWeather(site, siteFile, stages), ...others.map((file) => readYear(file, site, siteFile))];
+}
+
+function readYear(file: string, { place, weather }: Site, siteFile: string): WeatherYear {
+  const where = { latitudeDeg: place.latitude, longitudeDeg: place.longitude, utcOffsetH: place.utcOffset };
+  const year = readWeatherFile(resolve(dirname(siteFile), file), where);
+  const fileElevation = year.place.elevationM;
+  const moves = 'moveTemperature' in weather && weather.moveTemperature && fileElevation !== undefined;
+  return moves ? moveToElevation(year, fileElevation, place.elevation) : year;
 }
 
 type SiteMonths = Extract<Site['weather'], { months: unknown }>['months'];
