@@ -144,7 +144,8 @@ function share(
   flow.storedShare = 1;
   if (netW >= 0) {
     flow.atVoltageLimit = netW >= acceptW;
-    flow.chargeW = Math.min(netW, acceptW);
+    // An engine is held to what is asked of it: only sun can be too much, and what it gives leaves no rounding.
+    flow.chargeW = engineToDcW > 0 ? netW : Math.min(netW, acceptW);
     flow.thrownW = netW - flow.chargeW;
     flow.amps = flow.atVoltageLimit ? acceptAmps : bank.chargeAmps(netW, state, bankC);
     if (flow.amps > 0) {

@@ -51,9 +51,10 @@ export function yearCautions(
     if (notice.level !== 'note') add(`weather-${notice.code}`, notice.text);
   }
   if (!settled) {
+    const keptKWh = (ledger.bankStoredWh[8759]! - ledger.bankStoredAtStartWh) / 1000;
     add(
       'not-settled',
-      'the bank does not end the year as it began it: it carries charge over years, so one year alone misleads',
+      `the year does not repeat itself: the bank ends it ${Math.abs(keptKWh).toFixed(1)} kWh ${keptKWh < 0 ? 'below' : 'above'} where it began, so single runs of the engine may fall into this year or the next`,
     );
   }
   return cautions;
