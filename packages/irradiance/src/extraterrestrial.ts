@@ -20,9 +20,9 @@ export function distanceFactor(day: number): number {
 }
 
 /**
- * Declination of the sun, degrees.
+ * Declination of the sun, degrees, for closed forms; `sunYear` has the sun itself.
  *
- * Source: Spencer (1971), Search 2(5), 172; within 0.04 degrees.
+ * Source: Spencer (1971), Search 2(5), 172. The same every year, so up to 0.6 degrees off the sun of a given year.
  *
  * @param day 0 on 1 January, 364 on 31 December
  */
