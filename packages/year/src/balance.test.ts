@@ -1,3 +1,4 @@
+import type { BankSettings } from '@wintergap/battery';
 import { assertCloses, yearSum } from '@wintergap/tally';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
@@ -109,7 +110,7 @@ test('every hour closes for any sun, load, cold, engine and chemistry', () => {
           acW: (h) => (h % 24 > 6 ? load : load / 4),
           dcW: (h) => load / 3 + (h % 5),
           airC: (h) => meanC - 15 * Math.cos((h / 8760) * 2 * Math.PI),
-          bank: { chemistry: kind, voltageV: 24, capacityAh, atRateH: 20 },
+          bank: { chemistry: kind, voltageV: 24, capacityAh, atRateH: 20 } as BankSettings,
           inverterIdleW: 15,
           maxCurrentA: 60,
           ...(withEngine && {

@@ -1,3 +1,4 @@
+export { type ArrayLosses, arrayLosses } from './array-losses.js';
 export type { ArrayStage } from './array-stage.js';
 export { type BankFacts, bankFacts } from './bank-facts.js';
 export { changedDesign } from './changed-design.js';

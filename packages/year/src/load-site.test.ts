@@ -1,0 +1,102 @@
+import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { changedDesign } from './changed-design.js';
+import { designOf, parseSite, siteJsonSchema } from './load-site.js';
+import { SiteError } from './site-problem.js';
+
+const example = readFileSync(new URL('../../../examples/kettle-pond.yaml', import.meta.url), 'utf8');
+
+/** The problems of a site file, as printed; empty when there are none. */
+function problemsOf(text: string): string[] {
+  try {
+    parseSite(text, 'site.yaml');
+    return [];
+  } catch (error) {
+    if (!(error instanceof SiteError)) throw error;
+    return error.message.split('\n');
+  }
+}
+
+const lineOf = (text: string, part: string) => text.slice(0, text.indexOf(part)).split('\n').length;
+
+test('the example is right, and its variants differ where they say', () => {
+  const site = parseSite(example, 'site.yaml');
+  expect(site.base.arrays[0]!.mount.kind).toBe('pole');
+  expect(designOf(site, 'fixed').arrays[0]!.mount).toEqual({ kind: 'fixed', tilt: 60, azimuth: 180 });
+  expect(designOf(site, 'taller pole').arrays[0]!.height).toBe(7);
+  expect(designOf(site, 'taller pole').arrays[0]!.mount).toEqual(site.base.arrays[0]!.mount);
+});
+
+test('every problem is reported at once, each where it stands', () => {
+  const text = example
+    .replace('height: 4 m', 'height: 4')
+    .replace('voc: 39.9 V', 'vocc: 39.9 V')
+    .replace('floor: 30 %', 'floor: 130 %')
+    .replace('height: 7 m', 'height: 7 W');
+  const problems = problemsOf(text);
+  const at = (part: string) => `site.yaml:${lineOf(text, part)}:`;
+  expect(problems).toEqual(
+    expect.arrayContaining([
+      expect.stringMatching(/arrays\[0\]\.height: 4 has no unit; write 4 m or 13\.12 ft/),
+      expect.stringMatching(/unknown key "vocc"; did you mean "voc"\?/),
+      expect.stringMatching(/bank\.floor: found 130 %, expected 0 to 1/),
+      expect.stringMatching(/variants\.taller pole\.arrays\[0\]\.height: 7 W is a power, but a length is needed/),
+    ]),
+  );
+  expect(problems.find((line) => line.includes('has no unit'))).toContain(at('height: 4'));
+  expect(problems.find((line) => line.includes('bank.floor'))).toContain(at('floor: 130'));
+  expect(problems.find((line) => line.includes('7 W is'))).toContain(at('taller pole'));
+});
+
+test.each([
+  ['vmp: 32.5 V', 'vmp: 42.5 V', /vmp: found 42.5 V, expected less than voc/],
+  ['power: 300 W, vmp', 'power: 350 W, vmp', /vmp x imp is 300 W/],
+  ['start: { below: 45 %', 'start: { below: 85 %', /stop\.above: found 80 %, expected more than the 85 %/],
+  ['start: { below: 45 %', 'start: { below: 20 %', /starts below 20 %, but the bank's floor is 30 %/],
+  ['kind: petrol', 'kind: gasoline', /found "gasoline", expected one of petrol, diesel, propane/],
+  ['between: [8, 20]', 'between: [8, 26]', /from 0 to 24/],
+  ['from: 10-01', 'from: 02-30', /expected a date as MM-DD/],
+  ['latitude: 46.9', 'latitude: 146.9', /from -90 to 90/],
+  ['name: refrigerator', 'name: freezer', /"freezer" is there twice/],
+  ['inverter: {', 'invertor: {', /unknown key "invertor"; did you mean "inverter"\?/],
+  ['size: 6 AWG', 'size: 6 V', /conductor size/],
+  ['chemistry: flooded-lead-acid', 'chemistry: lead', /expected one of flooded-lead-acid, agm, gel/],
+  ['  chemistry: flooded-lead-acid', '  chemistry: [', /not readable as YAML/],
+])('%s written as %s is explained', (right, wrong, message) => {
+  expect(example).toContain(right);
+  expect(problemsOf(example.replace(right, wrong)).join('\n')).toMatch(message);
+});
+
+test('an empty file, a list or a text is told what a site file looks like', () => {
+  for (const text of ['', '- a\n- b', 'hello']) expect(problemsOf(text).join()).toMatch(/expected keys such as name:/);
+});
+
+test('a value changed by its path is the same as one written in the file', () => {
+  const site = parseSite(example, 'site.yaml');
+  const changed = changedDesign(site, { 'arrays.garden pole.strings': 5, 'bank.capacity': '500 Ah' });
+  const written = parseSite(example.replace('strings: 3', 'strings: 5').replace('1000 Ah', '500 Ah'), 'site.yaml');
+  expect(changed).toEqual(written.base);
+  expect(() => changedDesign(site, { 'arrays.9.strings': 5 })).toThrow(/"9" leads nowhere/);
+  expect(() => changedDesign(site, { 'bank.capacity': 500 })).toThrow(/500 has no unit/);
+});
+
+test('any damage to the file gives a message, never a crash', () => {
+  fc.assert(
+    fc.property(
+      fc.nat(example.length - 1),
+      fc.nat(30),
+      fc.constantFrom('', ':', '{', '[', '- ', '"', '\t', '%', '-1', '1e999', 'null', '&a', '*a', '\n'),
+      (at, cut, put) => {
+        // problemsOf lets anything but a SiteError through.
+        expect(problemsOf(example.slice(0, at) + put + example.slice(at + cut))).toBeInstanceOf(Array);
+      },
+    ),
+    { numRuns: 300 },
+  );
+});
+
+test('the schema for editors names the keys', () => {
+  const schema = JSON.stringify(siteJsonSchema());
+  for (const key of ['latitude', 'absorptionTime', 'stowAbove', 'beforeDullDay']) expect(schema).toContain(`"${key}"`);
+});
