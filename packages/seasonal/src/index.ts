@@ -1,5 +1,7 @@
 export type { TradePoint } from './converter-trade.js';
+export { type Costs, type EngineCosts, readCosts, type StoreCosts } from './costs-section.js';
 export { dailyMeanDemand } from './daily-mean-demand.js';
+export { type DesignCost, labelledKWh, lifeCycleOfDesign, lifeCycleOfYear, ratedKW } from './design-cost.js';
 export { type EnginePrices, type EngineUse, engineLifeCycle, type StudyTerms } from './engine-cost.js';
 export {
   type HydrogenChain,
