@@ -76,7 +76,7 @@ export function snowCover({ snowDepthM, planeWm2, tiltDeg, airC, clearing }: Sno
 export function snowLossByString(covered: Float64Array, rows: number): Float64Array {
   if (!Number.isInteger(rows) || rows < 1) throw new RangeError(`rows must be a whole number from 1 on, got ${rows}`);
   // What is left of a subtraction must not round up to a string.
-  return covered.map((share) => Math.ceil(share * rows - 1e-9) / rows);
+  return covered.map((share) => (share > 1e-9 ? Math.ceil(share * rows - 1e-9) / rows : 0));
 }
 
 function checkClearing(clearing: Clearing | undefined): Required<Clearing> {

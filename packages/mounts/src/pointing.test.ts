@@ -1,0 +1,187 @@
+import { cosIncidence, sunYear } from '@wintergap/irradiance';
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { driveLoadW } from './drive-load.js';
+import type { Mount } from './mount.js';
+import { hourlyTiltDeg, pointing } from './pointing.js';
+
+const sun = sunYear({ latitudeDeg: 46.9, longitudeDeg: -92.2, utcOffsetH: -6 });
+const tilts = [
+  { fromDay: 90, tiltDeg: 35 },
+  { fromDay: 273, tiltDeg: 68 },
+];
+const pole: Mount = { kind: 'pole', tilts, turnDeg: 220 };
+const twoAxis: Mount = { kind: 'two-axis', minTiltDeg: 10, maxTiltDeg: 80 };
+const points = 35040;
+
+test('a seasonal mount holds each tilt from its day on, the last one through New Year', () => {
+  const { tiltDeg, azimuthDeg } = pointing({ kind: 'seasonal', azimuthDeg: 170, tilts }, sun);
+  const on = (day: number) => tiltDeg[day * 96];
+  expect([on(0), on(89), on(90), on(272), on(273), on(364)]).toEqual([68, 68, 35, 35, 68, 68]);
+  expect(tiltDeg[90 * 96 - 1]).toBe(68);
+  expect(new Set(azimuthDeg)).toEqual(new Set([170]));
+});
+
+test('a pole faces the azimuth of the sun within its turn and stops at its ends', () => {
+  const { tiltDeg, azimuthDeg } = pointing(pole, sun);
+  let stopped = 0;
+  for (let i = 0; i < points; i++) {
+    expect(azimuthDeg[i]! >= 70 && azimuthDeg[i]! <= 290).toBe(true);
+    if (sun.cosZenith[i] === 0) continue;
+    const wanted = Math.min(290, Math.max(70, sun.azimuthDeg[i]!));
+    if (wanted !== sun.azimuthDeg[i]) stopped++;
+    expect(azimuthDeg[i]).toBeCloseTo(wanted, 9);
+    expect(tiltDeg[i]).toBe(i >= 90 * 96 && i < 273 * 96 ? 35 : 68);
+  }
+  expect(stopped).toBeGreaterThan(100);
+});
+
+test('a pole turns back after sunset to where it meets the sun in the morning', () => {
+  const { azimuthDeg } = pointing(pole, sun);
+  for (const day of [10, 100, 200]) {
+    let sunrise = (day + 1) * 96;
+    while (sun.cosZenith[sunrise] === 0) sunrise++;
+    expect(azimuthDeg[day * 96 + 92]).toBe(azimuthDeg[sunrise]);
+  }
+  // New Year's night waits for the sun of 1 January.
+  expect(azimuthDeg[points - 1]).toBe(azimuthDeg[0]);
+});
+
+test('two axes face the sun squarely wherever their limits let them', () => {
+  const { tiltDeg, azimuthDeg } = pointing(twoAxis, sun);
+  let square = 0;
+  for (let i = 0; i < points; i++) {
+    if (sun.cosZenith[i] === 0 || sun.zenithDeg[i]! > 80) continue;
+    square++;
+    expect(cosIncidence(sun.zenithDeg[i]!, sun.azimuthDeg[i]!, tiltDeg[i]!, azimuthDeg[i]!)).toBeCloseTo(1, 9);
+  }
+  expect(square).toBeGreaterThan(10_000);
+});
+
+test('every mount points somewhere at every moment, at any latitude', () => {
+  const azimuth = fc.double({ min: 0, max: 360, noNaN: true });
+  const tilt = fc.double({ min: 0, max: 90, noNaN: true });
+  const mounts: fc.Arbitrary<Mount> = fc.oneof(
+    fc.record({ kind: fc.constant('fixed' as const), tiltDeg: tilt, azimuthDeg: azimuth }),
+    fc.record({
+      kind: fc.constant('pole' as const),
+      tilts: tilt.map((tiltDeg) => [{ fromDay: 5, tiltDeg }]),
+      turnDeg: azimuth,
+      facingDeg: azimuth,
+    }),
+    fc.record({ kind: fc.constant('one-axis' as const), axisTiltDeg: tilt, axisAzimuthDeg: azimuth, limitDeg: tilt }),
+    fc.record({
+      kind: fc.constant('two-axis' as const),
+      minTiltDeg: fc.constant(0),
+      maxTiltDeg: tilt,
+      turnDeg: azimuth,
+    }),
+  );
+  fc.assert(
+    fc.property(mounts, fc.double({ min: -90, max: 90, noNaN: true }), (mount, latitudeDeg) => {
+      const { tiltDeg, azimuthDeg } = pointing(mount, sunYear({ latitudeDeg, longitudeDeg: 10, utcOffsetH: 1 }));
+      for (let i = 0; i < points; i++) {
+        if (!(tiltDeg[i]! >= 0 && tiltDeg[i]! <= 90 && azimuthDeg[i]! >= 0 && azimuthDeg[i]! <= 360)) {
+          throw new Error(`point ${i}: ${tiltDeg[i]} ${azimuthDeg[i]}`);
+        }
+      }
+    }),
+    { numRuns: 15 },
+  );
+});
+
+test('a one-axis plane never gets less beam than the same plane at rest', () => {
+  const axis = { axisTiltDeg: 20, axisAzimuthDeg: 190 };
+  const { tiltDeg, azimuthDeg } = pointing({ kind: 'one-axis', ...axis, limitDeg: 45 }, sun);
+  for (let i = 0; i < points; i++) {
+    if (sun.cosZenith[i] === 0) continue;
+    const turned = cosIncidence(sun.zenithDeg[i]!, sun.azimuthDeg[i]!, tiltDeg[i]!, azimuthDeg[i]!);
+    const resting = cosIncidence(sun.zenithDeg[i]!, sun.azimuthDeg[i]!, 20, 190);
+    expect(turned).toBeGreaterThan(resting - 1e-9);
+  }
+});
+
+test('in too much wind a mount stands level or turned to its middle, and only then', () => {
+  const windMs = new Float64Array(8760).fill(5);
+  windMs[4000] = 15;
+  windMs[4001] = 14;
+  const level = pointing({ ...twoAxis, stowAboveMs: 14 }, sun, windMs);
+  expect(Array.from(level.tiltDeg.subarray(16_000, 16_004))).toEqual([10, 10, 10, 10]);
+  expect(level.tiltDeg.subarray(16_004)).toEqual(pointing(twoAxis, sun).tiltDeg.subarray(16_004));
+  const middle = pointing({ ...pole, stowAboveMs: 14 }, sun, windMs);
+  expect(middle.azimuthDeg[16_001]).toBe(180);
+  expect(middle.tiltDeg[16_001]).toBe(35);
+  expect(() => pointing({ ...pole, stowAboveMs: 14 }, sun)).toThrow('windMs must have 8760 hours');
+});
+
+test('a stuck mount stays where it is put from its first day to its last, over New Year too', () => {
+  const stuck = [{ fromDay: 360, toDay: 3, azimuthDeg: 120 }];
+  const { tiltDeg, azimuthDeg } = pointing({ ...pole, stuck }, sun);
+  for (const day of [360, 364, 0, 3]) {
+    expect([azimuthDeg[day * 96 + 50], tiltDeg[day * 96 + 50]]).toEqual([120, 68]);
+  }
+  for (const day of [359, 4]) expect(azimuthDeg[day * 96 + 50]).not.toBe(120);
+  const steep = pointing({ ...twoAxis, stuck: [{ fromDay: 10, toDay: 10, azimuthDeg: 90, tiltDeg: 75 }] }, sun);
+  expect([steep.azimuthDeg[1000], steep.tiltDeg[1000]]).toEqual([90, 75]);
+});
+
+test('the drive of a pole runs for the way out and back, a daily amount every day alike', () => {
+  const drive = { kind: 'while-turning', powerW: 60, degPerMin: 3 } as const;
+  const where = pointing(pole, sun);
+  const loadW = driveLoadW({ ...pole, drive }, sun, where)!;
+  const day = 200;
+  let [east, west] = [360, 0];
+  for (let i = day * 96; i < day * 96 + 96; i++) {
+    if (sun.cosZenith[i] === 0) continue;
+    east = Math.min(east, where.azimuthDeg[i]!);
+    west = Math.max(west, where.azimuthDeg[i]!);
+  }
+  let dayWh = 0;
+  for (let h = day * 24; h < day * 24 + 24; h++) dayWh += loadW[h]!;
+  // Out with the sun, back at once after sunset: 60 W for as many minutes as a third of the degrees.
+  expect(Math.abs(dayWh / ((2 * (west - east) * 60) / 180) - 1)).toBeLessThan(0.02);
+  expect(driveLoadW({ ...pole, drive: { kind: 'daily', whPerDay: 48 } }, sun, where)![7]).toBe(2);
+  expect(driveLoadW(pole, sun, where)).toBeNull();
+  expect(driveLoadW({ kind: 'fixed', tiltDeg: 40, azimuthDeg: 180 }, sun, where)).toBeNull();
+});
+
+test('a one-axis drive turns as far as its rotation, which on a polar axis is 15 degrees an hour', () => {
+  const mount: Mount = {
+    kind: 'one-axis',
+    axisTiltDeg: 46.9,
+    axisAzimuthDeg: 180,
+    limitDeg: 90,
+    drive: { kind: 'while-turning', powerW: 60, degPerMin: 1 },
+  };
+  const loadW = driveLoadW(mount, sun, pointing(mount, sun))!;
+  // 15 minutes of each hour at 1 degree a minute.
+  expect(loadW[80 * 24 + 11]).toBeCloseTo(15, 0);
+});
+
+test('a stuck drive draws nothing while it stands', () => {
+  const mount: Mount = {
+    ...pole,
+    drive: { kind: 'while-turning', powerW: 60 },
+    stuck: [{ fromDay: 50, toDay: 60, azimuthDeg: 180 }],
+  };
+  const loadW = driveLoadW(mount, sun, pointing(mount, sun))!;
+  for (let h = 51 * 24; h < 60 * 24; h++) expect(loadW[h]).toBe(0);
+});
+
+test('the hourly tilt is the mean of its four points', () => {
+  const where = pointing(twoAxis, sun);
+  const hourly = hourlyTiltDeg(where);
+  const four = where.tiltDeg.subarray(2000, 2004);
+  expect(hourly[500]).toBeCloseTo((four[0]! + four[1]! + four[2]! + four[3]!) / 4, 12);
+});
+
+test('a mount that cannot be built is refused with what was given', () => {
+  const refuse = (mount: unknown, words: string) => expect(() => pointing(mount as Mount, sun)).toThrow(words);
+  refuse({ kind: 'fixed', tiltDeg: 100, azimuthDeg: 0 }, 'tiltDeg must be 0 to 90, got 100');
+  refuse({ kind: 'fixed', tiltDeg: 10, azimuthDeg: Number.NaN }, 'azimuthDeg must be 0 to 360, got NaN');
+  refuse({ kind: 'seasonal', azimuthDeg: 180, tilts: [] }, 'at least one period');
+  refuse({ kind: 'seasonal', azimuthDeg: 180, tilts: [{ fromDay: 365, tiltDeg: 3 }] }, 'fromDay of a tilt');
+  refuse({ kind: 'pole', turnDeg: 400, tilts }, 'turnDeg must be 0 to 360, got 400');
+  refuse({ kind: 'two-axis', minTiltDeg: 50, maxTiltDeg: 40 }, 'maxTiltDeg must be 50 to 90, got 40');
+  refuse({ kind: 'wheel' }, 'got wheel');
+});

@@ -1,0 +1,119 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { groundAlbedo } from './ground-albedo.js';
+import { type SnowCoverInput, snowCover, snowLossByString } from './snow-cover.js';
+import { snowDepthFromDays } from './snow-days.js';
+import { isDailyReading, snowFalls } from './snow-falls.js';
+
+const constant = (value: number) => new Float64Array(8760).fill(value);
+
+/** Bare ground, then 10 cm of snow from hour 1000 to 3000. */
+const oneFall = constant(0).map((_, h) => (h >= 1000 && h < 3000 ? 0.1 : 0));
+const winter = (over: Partial<SnowCoverInput> = {}): Float64Array =>
+  snowCover({ snowDepthM: oneFall, planeWm2: constant(0), tiltDeg: constant(45), airC: constant(-5), ...over });
+
+test('a plane is bare until it snows, covered whole then, and stays so in the cold', () => {
+  const share = winter();
+  expect([share[999], share[1000], share[2999], share[3000]]).toEqual([0, 1, 1, 0]);
+});
+
+test('steeper planes, warmer air and more sun never keep snow longer', () => {
+  const total = (values: Float64Array) => values.reduce((a, b) => a + b, 0);
+  fc.assert(
+    fc.property(fc.integer({ min: 0, max: 80 }), fc.integer({ min: -15, max: 4 }), fc.nat(900), (tilt, air, sun) => {
+      const tiltDeg = constant(tilt);
+      const planeWm2 = constant(0).map((_, h) => (h % 24 > 8 && h % 24 < 16 ? sun : 0));
+      const base = total(winter({ tiltDeg, planeWm2, airC: constant(air) }));
+      expect(total(winter({ tiltDeg: constant(tilt + 10), planeWm2, airC: constant(air) }))).toBeLessThanOrEqual(base);
+      expect(total(winter({ tiltDeg, planeWm2, airC: constant(air + 2) }))).toBeLessThanOrEqual(base);
+      const brighter = planeWm2.map((value) => value * 1.3);
+      expect(total(winter({ tiltDeg, planeWm2: brighter, airC: constant(air) }))).toBeLessThanOrEqual(base);
+    }),
+    { numRuns: 25 },
+  );
+});
+
+test('a flat plane keeps its snow until the ground is bare', () => {
+  const share = winter({ tiltDeg: constant(0), airC: constant(3) });
+  expect([share[2999], share[3000]]).toEqual([1, 0]);
+});
+
+test('somebody who clears within two hours does so by day, and again after the next fall', () => {
+  const again = oneFall.map((depth, h) => (h >= 1500 && h < 3000 ? 0.2 : depth));
+  const share = winter({ snowDepthM: again, clearing: { withinH: 2 } });
+  // It snowed in hour 1000, which began at 16 h: one hour of that waking day is left.
+  expect(1000 % 24).toBe(16);
+  expect([share[1000], share[1007], share[1016], share[1017], share[1018]]).toEqual([1, 1, 1, 1, 0]);
+  expect([share[1499], share[1500]]).toEqual([0, 1]);
+});
+
+test('snow on the ground at the end of December lies on the plane at New Year', () => {
+  const snowDepthM = constant(0.2);
+  snowDepthM.fill(0, 2000, 8000);
+  expect(winter({ snowDepthM })[0]).toBe(1);
+});
+
+test('a fall counts from more than a centimetre in an hour or an inch in a day', () => {
+  const rising = (perHour: number) => constant(0).map((_, h) => Math.min(Math.max(0, h - 500), 12) * perHour);
+  const first = (depthM: Float64Array) => snowFalls(depthM).indexOf(1);
+  expect(first(rising(0.011))).toBe(501);
+  expect(first(rising(0.009))).toBe(503);
+  // An inch is reached by the ninth hour of 3 mm each; twelve hours of 2 mm do not reach it.
+  expect(first(rising(0.003))).toBe(509);
+  expect(first(rising(0.002))).toBe(-1);
+});
+
+test('slow snow covers a plane once for each inch, not hour after hour', () => {
+  const depthM = constant(0).map((_, h) => Math.min(Math.max(0, h - 500), 30) * 0.004);
+  expect(snowFalls(depthM).reduce((a, b) => a + b, 0)).toBe(4);
+});
+
+test('of daily readings an inch is asked, as the centimetre is of hourly ones', () => {
+  const stepwise = (step: number) =>
+    constant(0).map((_, h) => Math.min(4, Math.floor(Math.max(0, h - 480) / 24)) * step);
+  expect(isDailyReading(stepwise(0.02))).toBe(true);
+  expect(isDailyReading(constant(0))).toBe(false);
+  expect(snowFalls(stepwise(0.02)).includes(1)).toBe(false);
+  expect(snowFalls(stepwise(0.0254)).reduce((a, b) => a + b, 0)).toBe(4);
+});
+
+test('snow depths of the wrong length are refused', () => {
+  expect(() => winter({ airC: new Float64Array(24) })).toThrow('airC must have 8760 hours, got 24');
+  expect(() => winter({ clearing: { withinH: -1 } })).toThrow('withinH of the clearing must be 0 or more, got -1');
+  expect(() => snowLossByString(constant(0), 0)).toThrow('rows must be a whole number from 1 on, got 0');
+});
+
+test('ground under snow is as bright as snow, under a thin layer partly so, and a file that knows decides', () => {
+  const depthM = constant(0);
+  depthM[1] = 0.3;
+  depthM[2] = 0.025;
+  expect(Array.from(groundAlbedo(depthM, 0.2, 0.6, null).subarray(0, 3))).toEqual([0.2, 0.6, 0.4]);
+  const file = constant(0);
+  file[1] = 0.75;
+  expect(Array.from(groundAlbedo(depthM, 0.2, 0.6, file).subarray(0, 3))).toEqual([0.2, 0.75, 0.4]);
+  expect(groundAlbedo(null, 0.2, 0.6, null)).toEqual(constant(0.2));
+  expect(() => groundAlbedo(null, 2, 0.6, null)).toThrow('albedo must be 0 to 1, got 2');
+});
+
+const airC = constant(0).map((_, h) => 7 - 17 * Math.cos((h / 8760) * 2 * Math.PI) + 4 * Math.sin(h / 37));
+const snowyDays = [9, 8, 6, 2, 0, 0, 0, 0, 0, 1, 5, 8];
+
+test('a made winter has the asked number of falls that cover a plane, and bare summers', () => {
+  const depthM = snowDepthFromDays(snowyDays, airC, 1);
+  const falls = snowFalls(depthM);
+  const days = new Set<number>();
+  falls.forEach((fall, h) => {
+    if (fall === 1) days.add(Math.floor(h / 24));
+  });
+  expect(Math.abs(days.size - 39)).toBeLessThanOrEqual(2);
+  expect(depthM.subarray(170 * 24, 250 * 24).every((depth) => depth === 0)).toBe(true);
+  expect(Math.max(...depthM)).toBeLessThan(1.5);
+});
+
+test('the same seed makes the same winter, another seed another', () => {
+  const winterOf = (seed: number) => snowDepthFromDays(snowyDays, airC, seed);
+  expect(winterOf(7)).toEqual(winterOf(7));
+  expect(winterOf(7)).not.toEqual(winterOf(8));
+  expect(() => snowDepthFromDays([1], airC, 1)).toThrow('snowyDays must have 12 months, got 1');
+  expect(() => snowDepthFromDays(snowyDays.with(3, 40), airC, 1)).toThrow('snowyDays must be 0 to 31, got 40');
+});
