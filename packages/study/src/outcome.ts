@@ -1,0 +1,48 @@
+import { monthStartHour } from '@wintergap/tally';
+import type { YearResult } from '@wintergap/year';
+
+/** What a change to a design is weighed in. */
+export interface Outcome {
+  generatorHours: number;
+  starts: number;
+  fuelLitres: number;
+  darkKWh: number;
+  /** Lowest state of charge in December (in June south of the equator), 0 to 1. */
+  darkMonthLowest: number;
+}
+
+/** The figures of one settled year. */
+export function outcomeOf({ summary, ledger, site }: YearResult): Outcome {
+  const month = site.place.latitude < 0 ? 5 : 11;
+  let lowest = 1;
+  for (let h = monthStartHour[month]!; h < monthStartHour[month + 1]!; h++) {
+    lowest = Math.min(lowest, ledger.lowestStateOfCharge[h]!);
+  }
+  const { hours, starts, fuelLitres } = summary.generator;
+  return { generatorHours: hours, starts, fuelLitres, darkKWh: summary.load.darkKWh, darkMonthLowest: lowest };
+}
+
+/** What something costs the year: the figures with it less those without it. */
+export interface Weight {
+  generatorHours: number;
+  starts: number;
+  fuelLitres: number;
+  darkKWh: number;
+  /** What the lowest state of charge of the dark month would be without it, 0 to 1. */
+  darkMonthLowestWithout: number;
+}
+
+export function weightOf(withIt: Outcome, without: Outcome): Weight {
+  return {
+    generatorHours: withIt.generatorHours - without.generatorHours,
+    starts: withIt.starts - without.starts,
+    fuelLitres: withIt.fuelLitres - without.fuelLitres,
+    darkKWh: withIt.darkKWh - without.darkKWh,
+    darkMonthLowestWithout: without.darkMonthLowest,
+  };
+}
+
+/** Heaviest first: by engine hours, then fuel, then dark load. */
+export function heavierFirst(one: Weight, other: Weight): number {
+  return other.generatorHours - one.generatorHours || other.fuelLitres - one.fuelLitres || other.darkKWh - one.darkKWh;
+}
