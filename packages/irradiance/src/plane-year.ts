@@ -30,7 +30,7 @@ export interface PlaneSettings {
   /** Share of the light that the ground throws back in each hour, 0 to 1. */
   albedo: Float64Array;
   /** Open to the horizon unless given. */
-  skyline?: CompiledSkyline;
+  skyline?: CompiledSkyline | undefined;
 }
 
 /** Irradiance of a plane in each hour, W/m2, mean of the hour. effective = plane - skyline loss - glass loss. */

@@ -14,6 +14,9 @@ export interface SkyColumns {
   start: Int32Array;
   /** Upper edge of each layer, radians. */
   top: Float64Array;
+  /** Of each upper edge, what `light` needs: the square of its sine, and the edge plus half the sine of twice the edge. */
+  topSquare: Float64Array;
+  topArc: Float64Array;
   /** Share of the light that a layer holds back, with and without leaves. */
   hiddenLeafOn: Float64Array;
   hiddenLeafOff: Float64Array;
@@ -49,43 +52,54 @@ export function skyColumns(
   return {
     start,
     top: Float64Array.from(top),
+    topSquare: Float64Array.from(top, (edge) => Math.sin(edge) ** 2),
+    topArc: Float64Array.from(top, (edge) => edge + Math.sin(edge) * Math.cos(edge)),
     hiddenLeafOn: Float64Array.from(hiddenLeafOn),
     hiddenLeafOff: Float64Array.from(hiddenLeafOff),
   };
 }
 
+const columnCos = Float64Array.from({ length: columnCount }, (_, k) => Math.cos((k + 0.5) * columnDeg * rad));
+const columnSin = Float64Array.from({ length: columnCount }, (_, k) => Math.sin((k + 0.5) * columnDeg * rad));
+
 /**
  * Share of an evenly bright sky's light on a plane that the skyline holds back, 0 to 1. Each bit of sky counts by the
- * cosine of its incidence on the plane; summed over columns, in closed form along each column. The obstacles are taken
- * as black.
+ * cosine of its incidence on the plane; summed over columns, in closed form along each column: from the horizontal up to
+ * the elevation e it is (cos(tilt) sin(e)^2 + sin(tilt) cos(turn) (e + sin(e) cos(e))) / 2, and that of the whole sky
+ * pi (1 + cos(tilt)) / 2. The obstacles are taken as black.
+ *
+ * @param tiltDeg 0 to 90
  */
 export function hiddenSkyShare(columns: SkyColumns, tiltDeg: number, azimuthDeg: number, leafOn: boolean): number {
-  const { start, top } = columns;
+  const { start, top, topSquare, topArc } = columns;
   const hidden = leafOn ? columns.hiddenLeafOn : columns.hiddenLeafOff;
   const cosTilt = Math.cos(tiltDeg * rad);
   const sinTilt = Math.sin(tiltDeg * rad);
-  let seen = 0;
+  const cosAzimuth = sinTilt * Math.cos(azimuthDeg * rad);
+  const sinAzimuth = sinTilt * Math.sin(azimuthDeg * rad);
   let lost = 0;
   for (let k = 0; k < columnCount; k++) {
-    const toward = sinTilt * Math.cos(((k + 0.5) * columnDeg - azimuthDeg) * rad);
-    // Behind the plane only the sky above the plane's own extension is in view.
-    const lowest = toward < 0 ? Math.atan2(-toward, cosTilt) : 0;
-    let below = light(lowest, cosTilt, toward);
-    seen += light(Math.PI / 2, cosTilt, toward) - below;
-    for (let i = start[k]!; i < start[k + 1]!; i++) {
+    const from = start[k]!;
+    const to = start[k + 1]!;
+    if (from === to) continue;
+    const toward = columnCos[k]! * cosAzimuth + columnSin[k]! * sinAzimuth;
+    let lowest = 0;
+    let below = 0;
+    if (toward < 0) {
+      // Behind the plane only the sky above the plane's own extension is in view.
+      lowest = Math.atan2(-toward, cosTilt);
+      if (top[to - 1]! <= lowest) continue;
+      const sin = Math.sin(lowest);
+      below = (cosTilt * sin * sin + toward * (lowest + sin * Math.cos(lowest))) / 2;
+    }
+    for (let i = from; i < to; i++) {
       if (top[i]! <= lowest) continue;
-      const upTo = light(top[i]!, cosTilt, toward);
+      const upTo = (cosTilt * topSquare[i]! + toward * topArc[i]!) / 2;
       lost += hidden[i]! * (upTo - below);
       below = upTo;
     }
   }
-  return Math.min(1, Math.max(0, lost / seen));
-}
-
-/** Integral of cos(incidence) cos(elevation) from the horizontal up to an elevation, along one azimuth. */
-function light(elevation: number, cosTilt: number, toward: number): number {
-  const sin = Math.sin(elevation);
-  return (cosTilt * sin * sin + toward * (elevation + sin * Math.cos(elevation))) / 2;
+  return Math.min(1, Math.max(0, (lost * columnDeg * rad) / ((Math.PI * (1 + cosTilt)) / 2)));
 }
 
 const gridTiltDeg = 5;

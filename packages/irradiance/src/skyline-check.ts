@@ -7,7 +7,7 @@ const within = (name: string, value: number, low: number, high: number): void =>
 export function checkObstacle({ fromDeg, toDeg, topM, distanceM, clear }: Obstacle): void {
   within('fromDeg of an obstacle', fromDeg, 0, 360);
   within('toDeg of an obstacle', toDeg, 0, 360);
-  if (toDeg === fromDeg) {
+  if (toDeg === fromDeg || toDeg === fromDeg - 360) {
     throw new RangeError(`an obstacle must have some width, got ${fromDeg} to ${toDeg}; all round is 0 to 360`);
   }
   within('topM of an obstacle', topM, 0, 10_000);

@@ -16,7 +16,7 @@ export interface Obstacle {
   /** Horizontal distance from the array, m. */
   distanceM: number;
   /** Share of the light that comes through, 0 to 1; opaque unless given. */
-  clear?: { leafOn: number; leafOff: number };
+  clear?: { leafOn: number; leafOff: number } | undefined;
 }
 
 /** The days (0 to 364) on which leaves come out and are down; across New Year where `onDay` is the later one. */

@@ -19,7 +19,7 @@ export interface Place {
    * `standard`, local standard time, unless said otherwise. `sundial` for data kept in true solar time, in which the
    * sun is highest at 12:00 every day; the UTC offset then has no effect.
    */
-  clock?: 'standard' | 'sundial';
+  clock?: 'standard' | 'sundial' | undefined;
 }
 
 /** The sun of a year at a place. Point p of hour h has the index 4 h + p and falls on minute 7.5 + 15 p. */

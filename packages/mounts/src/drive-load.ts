@@ -8,7 +8,7 @@ const usualDegPerMin = 6;
 
 /**
  * What the mount's motors draw, W, mean of each hour; `null` for a mount without a drive. A drive given by its power
- * runs for as long as the way from point to point takes; azimuth and tilt of two axes turn one after the other. A daily
+ * runs for as long as the way from point to point takes, booked in the hour in which it sets out; azimuth and tilt of two axes turn one after the other. A daily
  * amount is spread evenly over the day.
  *
  * @param where the mount's pointing, stowing and stuck times included

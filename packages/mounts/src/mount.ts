@@ -12,7 +12,7 @@ export interface Stuck {
   toDay: number;
   azimuthDeg: number;
   /** Where not given: a pole keeps the tilt of its season, a one-axis mount that of its axis, a two-axis mount its latitude. */
-  tiltDeg?: number;
+  tiltDeg?: number | undefined;
 }
 
 /** What the motors take: power while they turn, or a measured daily amount. */
@@ -21,16 +21,16 @@ export type Drive =
       kind: 'while-turning';
       powerW: number;
       /** 6 unless given: a circle in an hour, as small worm drives and actuators do. Common practice, no source. */
-      degPerMin?: number;
+      degPerMin?: number | undefined;
     }
   | { kind: 'daily'; whPerDay: number };
 
 /** What a mount that moves by motor has beside its geometry. */
 export interface Motor {
-  drive?: Drive;
+  drive?: Drive | undefined;
   /** Wind speed, mean of the hour, above which the mount leaves the sun and stands safe. */
-  stowAboveMs?: number;
-  stuck?: readonly Stuck[];
+  stowAboveMs?: number | undefined;
+  stuck?: readonly Stuck[] | undefined;
 }
 
 export interface FixedMount {
@@ -53,7 +53,7 @@ export interface PoleMount extends Motor {
   /** The whole turn from one stop to the other, 0 to 360 degrees. */
   turnDeg: number;
   /** Azimuth of the middle of the turn; toward the equator unless given. */
-  facingDeg?: number;
+  facingDeg?: number | undefined;
 }
 
 /** Turns about a straight axis, level or tilted. */
@@ -73,9 +73,9 @@ export interface TwoAxisMount extends Motor {
   minTiltDeg: number;
   maxTiltDeg: number;
   /** The whole turn in azimuth, 0 to 360 degrees; 360 unless given. */
-  turnDeg?: number;
+  turnDeg?: number | undefined;
   /** Azimuth of the middle of the turn; toward the equator unless given. */
-  facingDeg?: number;
+  facingDeg?: number | undefined;
 }
 
 /** How a plane is held. */

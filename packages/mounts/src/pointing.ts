@@ -17,7 +17,7 @@ const points = hoursPerYear * pointsPerHour;
  * @param windMs wind speed of each hour; needed only by mounts that stow
  * @throws RangeError when the mount cannot be built, or wind is missing for one that stows
  */
-export function pointing(mount: Mount, sun: SunYear, windMs?: Float64Array): Pointing {
+export function pointing(mount: Mount, sun: SunYear, windMs?: Float64Array | undefined): Pointing {
   checkMount(mount);
   const tiltDeg = new Float64Array(points);
   const azimuthDeg = new Float64Array(points);
@@ -87,7 +87,7 @@ function stow(
   const out = new Float64Array(2);
   stowed(mount, sun.place.latitudeDeg, out);
   for (let h = 0; h < hoursPerYear; h++) {
-    if (windMs[h]! <= aboveMs) continue;
+    if (!(windMs[h]! > aboveMs)) continue;
     if (mount.kind !== 'pole') tiltDeg.fill(out[0]!, h * pointsPerHour, (h + 1) * pointsPerHour);
     azimuthDeg.fill(out[1]!, h * pointsPerHour, (h + 1) * pointsPerHour);
   }
@@ -110,6 +110,6 @@ function stick({ tiltDeg, azimuthDeg }: Pointing, mount: MovingMount, time: Stuc
 }
 
 /** Azimuth of the middle of a mount's turn. */
-export function facingOf(mount: { facingDeg?: number }, sun: SunYear): number {
+export function facingOf(mount: { facingDeg?: number | undefined }, sun: SunYear): number {
   return mount.facingDeg ?? equatorward(sun.place.latitudeDeg);
 }

@@ -79,6 +79,9 @@ test('of daily readings an inch is asked, as the centimetre is of hourly ones', 
 
 test('snow depths of the wrong length are refused', () => {
   expect(() => winter({ airC: new Float64Array(24) })).toThrow('airC must have 8760 hours, got 24');
+  expect(() => winter({ tiltDeg: constant(40).with(9, Number.NaN) })).toThrow(
+    'tiltDeg must be numbers, got NaN in hour 9',
+  );
   expect(() => winter({ clearing: { withinH: -1 } })).toThrow('withinH of the clearing must be 0 or more, got -1');
   expect(() => snowLossByString(constant(0), 0)).toThrow('rows must be a whole number from 1 on, got 0');
 });

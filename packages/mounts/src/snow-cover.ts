@@ -1,4 +1,5 @@
 import { hoursPerYear } from '@wintergap/irradiance';
+import { checkHours } from './hours-check.js';
 import { snowFalls } from './snow-falls.js';
 
 const rad = Math.PI / 180;
@@ -13,8 +14,8 @@ export interface Clearing {
   /** Hours of the waking day that pass after the last new snow before the plane is clear. */
   withinH: number;
   /** The waking day, hours of the clock; 8 to 17 unless given. */
-  fromHour?: number;
-  toHour?: number;
+  fromHour?: number | undefined;
+  toHour?: number | undefined;
 }
 
 export interface SnowCoverInput {
@@ -25,7 +26,7 @@ export interface SnowCoverInput {
   /** Tilt of the plane in each hour, degrees. */
   tiltDeg: Float64Array;
   airC: Float64Array;
-  clearing?: Clearing;
+  clearing?: Clearing | undefined;
 }
 
 /**
@@ -40,7 +41,7 @@ export interface SnowCoverInput {
  */
 export function snowCover({ snowDepthM, planeWm2, tiltDeg, airC, clearing }: SnowCoverInput): Float64Array {
   for (const [name, values] of Object.entries({ snowDepthM, planeWm2, tiltDeg, airC })) {
-    if (values.length !== hoursPerYear) throw new RangeError(`${name} must have 8760 hours, got ${values.length}`);
+    checkHours(name, values);
   }
   const { withinH, fromHour, toHour } = checkClearing(clearing);
   const falls = snowFalls(snowDepthM);
@@ -79,7 +80,7 @@ export function snowLossByString(covered: Float64Array, rows: number): Float64Ar
   return covered.map((share) => (share > 1e-9 ? Math.ceil(share * rows - 1e-9) / rows : 0));
 }
 
-function checkClearing(clearing: Clearing | undefined): Required<Clearing> {
+function checkClearing(clearing: Clearing | undefined): { withinH: number; fromHour: number; toHour: number } {
   if (!clearing) return { withinH: Number.POSITIVE_INFINITY, fromHour: 8, toHour: 17 };
   const { withinH, fromHour = 8, toHour = 17 } = clearing;
   if (!(withinH >= 0)) throw new RangeError(`withinH of the clearing must be 0 or more, got ${withinH}`);

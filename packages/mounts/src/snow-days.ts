@@ -1,4 +1,5 @@
 import { hoursPerYear } from '@wintergap/irradiance';
+import { checkHours } from './hours-check.js';
 
 const monthDays = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
@@ -22,7 +23,7 @@ const settlingPerH = 0.04 / 24;
  */
 export function snowDepthFromDays(snowyDays: readonly number[], airC: Float64Array, seed: number): Float64Array {
   if (snowyDays.length !== 12) throw new RangeError(`snowyDays must have 12 months, got ${snowyDays.length}`);
-  if (airC.length !== hoursPerYear) throw new RangeError(`airC must have 8760 hours, got ${airC.length}`);
+  checkHours('airC', airC);
   if (!Number.isSafeInteger(seed)) throw new RangeError(`seed must be a whole number, got ${seed}`);
   const random = randomNumbers(seed);
   const fallM = new Float64Array(hoursPerYear);
