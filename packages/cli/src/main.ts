@@ -5,6 +5,7 @@ import { addCompare } from './compare-command.js';
 import { exitCodes } from './exit-codes.js';
 import { reportFailure } from './failure.js';
 import { addStart } from './start-command.js';
+import { addSweep } from './sweep-command.js';
 import { addWeather } from './weather-command.js';
 import { addYear } from './year-command.js';
 
@@ -17,7 +18,7 @@ const program = new Command('wintergap')
   .showSuggestionAfterError()
   .configureHelp({ helpWidth: 80 });
 
-for (const add of [addYear, addCompare, addCheck, addWeather, addStart]) add(program);
+for (const add of [addYear, addCompare, addSweep, addCheck, addWeather, addStart]) add(program);
 
 try {
   await program.parseAsync();
