@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Command } from 'commander';
 import { InputError } from './input-error.js';
@@ -21,6 +21,7 @@ export function addStart(program: Command): void {
         if (existsSync(path))
           throw new InputError(`${path}: is already there and is left as it is; name another folder`);
       }
+      makeFolder(folder);
       writeWhole(weather, weatherText());
       writeWhole(
         site,
@@ -32,4 +33,15 @@ export function addStart(program: Command): void {
         `${site}: an invented place to edit; ${weather}: its invented weather.\nNext: wintergap year ${site}\n`,
       );
     });
+}
+
+function makeFolder(folder: string): void {
+  if (existsSync(folder)) return;
+  try {
+    mkdirSync(folder);
+  } catch (error) {
+    throw new InputError(
+      `${folder}: cannot be made: ${(error as Error).message}; name a folder within one that is there`,
+    );
+  }
 }

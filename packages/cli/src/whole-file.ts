@@ -1,4 +1,4 @@
-import { mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { InputError } from './input-error.js';
 
@@ -9,8 +9,10 @@ import { InputError } from './input-error.js';
  */
 export function writeWhole(path: string, content: string): void {
   const partial = `${path}.partial-${process.pid}`;
+  if (!existsSync(dirname(path))) {
+    throw new InputError(`${path}: cannot be written: there is no folder ${dirname(path)}; make it first`);
+  }
   try {
-    mkdirSync(dirname(path), { recursive: true });
     writeFileSync(partial, content);
     renameSync(partial, path);
   } catch (error) {

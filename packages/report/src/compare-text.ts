@@ -17,11 +17,11 @@ export function compareText(designs: readonly NamedYear[], units: UnitSystem): s
     compareHeadline(designs, units),
     totalsTable(designs, units),
     engineMonths(designs),
-    planeMonths(designs),
+    arrayMonths(designs),
   ].join('\n\n');
 }
 
-function compareHeadline(designs: readonly NamedYear[], units: UnitSystem): string {
+export function compareHeadline(designs: readonly NamedYear[], units: UnitSystem): string {
   const base = designs[0]!;
   const hours = ({ result }: NamedYear) => result.summary.generator.hours;
   const best = designs.reduce((least, design) => (hours(design) < hours(least) ? design : least));
@@ -52,15 +52,13 @@ function totalsTable(designs: readonly NamedYear[], units: UnitSystem): string {
     i === 0 ? '' : signed(summary.generator.hours - base.generator.hours),
     figure(summary.generator.starts, 0),
     figure(inVolume(summary.generator.fuelLitres)),
-    i === 0 ? '' : signed(inVolume(summary.generator.fuelLitres - base.generator.fuelLitres)),
     figure(summary.throttle.kWh),
     figure(summary.load.darkKWh),
     percent(lowestByMonth(ledger.lowestStateOfCharge)[11]!),
-    figure(summary.bank.autonomyDays),
   ]);
   return plainTable(
-    ['', 'engine', 'against', 'starts', 'fuel', 'against', 'thrown', 'dark', 'December', 'autonomy'],
-    [['', 'h', 'base', '', volume, 'base', 'kWh', 'kWh', 'lowest', 'days'], ...rows],
+    ['', 'engine', 'against', 'starts', 'fuel', 'thrown', 'dark', 'December'],
+    [['', 'h', 'base', '', volume, 'kWh', 'kWh', 'lowest'], ...rows],
   );
 }
 
@@ -69,15 +67,25 @@ function engineMonths(designs: readonly NamedYear[]): string {
     name,
     ...result.summary.generator.months.map(({ hours }) => (hours === 0 ? '-' : figure(hours, 0))),
   ]);
-  return `Engine hours by month\n${plainTable(['', ...monthNames], rows)}`;
+  return monthsTable('Engine hours by month', rows);
 }
 
-function planeMonths(designs: readonly NamedYear[]): string {
-  const rows = designs.map(({ name, result }) => [
-    name,
-    ...result.summary.array.months.map(({ availableKWh }) => figure(availableKWh, 0)),
+function arrayMonths([base, ...variants]: readonly NamedYear[]): string {
+  const months = ({ result }: NamedYear) => result.summary.array.months.map(({ availableKWh }) => availableKWh);
+  const ofBase = months(base!);
+  return monthsTable('Array energy offered by month, kWh: the base, then what each variant brings more or less', [
+    [base!.name, ...ofBase.map((kWh) => figure(kWh, 0))],
+    ...variants.map((design) => [design.name, ...months(design).map((kWh, m) => signedWhole(kWh - ofBase[m]!))]),
   ]);
-  return `Array energy offered by month, kWh\n${plainTable(['', ...monthNames], rows)}`;
 }
+
+/** Twelve columns beside names of at most 18 characters fit the page up to thousands. */
+function monthsTable(title: string, rows: readonly (readonly string[])[]): string {
+  const short = rows.map(([name = '', ...cells]) => [name.length > 18 ? `${name.slice(0, 17)}.` : name, ...cells]);
+  return `${wrap(title)}\n${plainTable(['', ...monthNames], short, 1)}`;
+}
+
+const signedWhole = (value: number) =>
+  Math.abs(value) < 0.5 ? '-' : `${value > 0 ? '+' : '-'}${figure(Math.abs(value), 0)}`;
 
 const signed = (value: number) => (Math.abs(value) < 0.05 ? '0' : `${value > 0 ? '+' : '-'}${figure(Math.abs(value))}`);

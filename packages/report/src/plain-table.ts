@@ -15,16 +15,15 @@ const bare = {
   'mid-mid': '',
   right: '',
   'right-mid': '',
-  middle: '  ',
 };
 
 /**
  * A table without rules: a head, rows, figures right-aligned. The first column is left-aligned.
- * Columns are as wide as their widest cell, so the caller keeps them few enough for 80 characters.
+ * Columns are as wide as their widest cell and `gap` spaces apart; the caller keeps them few enough for 80 characters.
  */
-export function plainTable(head: readonly string[], rows: readonly (readonly string[])[]): string {
+export function plainTable(head: readonly string[], rows: readonly (readonly string[])[], gap = 2): string {
   const table = new Table({
-    chars: bare,
+    chars: { ...bare, middle: ' '.repeat(gap) },
     style: { 'padding-left': 0, 'padding-right': 0, head: [], border: [], compact: true },
     colAligns: head.map((_, column) => (column === 0 ? 'left' : 'right')),
   });

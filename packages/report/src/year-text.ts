@@ -92,26 +92,35 @@ function bankText(result: YearResult, units: UnitSystem): string {
   const { coldest, autonomy, dullRun, wear, longestSinceFull } = facts;
   const lost = coldest.unreachableWh > 50 ? `; cold hides ${figure(coldest.unreachableWh / 1000)} kWh then` : '';
   const water = facts.waterL > 0.05 ? `, ${formatQuantity(facts.waterL, 'volume', units, 2)} of water` : '';
-  return [
-    `Bank    ${figure(bank.usableKWh)} kWh usable of ${figure(plant.bank.storedWh(1) / 1000)}; without sun it carries the December load`,
-    `        ${figure(autonomy.fromFull)} days from full, ${figure(autonomy.fromTypical)} from December's mean of ${percent(autonomy.typicalState)}`,
-    `        lowest ${percent(bank.minStateOfCharge)} on ${dateOfHour(lowestHour)}, mean ${percent(bank.meanStateOfCharge)}; at most ${figure(bank.longestDaysBelowHalf)} days below half`,
-    `        longest without a full charge ${count(longestSinceFull.days, 'day')}, to ${dateText(dateOfDay(longestSinceFull.endDay))}; ${count(dullRun.days, 'dull day')} in a row`,
-    `        coldest ${temperature(coldest.bankC)} on ${dateOfHour(coldest.hour)}, outdoors ${temperature(coldest.outdoorC)}${lost}; warmest ${temperature(bank.maxTemp)}`,
-    `        ${figure(bank.chargeKWh)} kWh in, ${figure(bank.dischargeKWh)} kWh out, ${figure(bank.fullCycles)} full cycles${water}; about ${figure(wear.yearsTo80)} years to 80 %`,
-  ].join('\n');
+  return labelled('Bank', [
+    `${figure(bank.usableKWh)} kWh usable of ${figure(plant.bank.storedWh(1) / 1000)}`,
+    `carries the December load ${figure(autonomy.fromFull)} days without sun from full, ${figure(autonomy.fromTypical)} from December's mean of ${percent(autonomy.typicalState)}`,
+    `lowest ${percent(bank.minStateOfCharge)} on ${dateOfHour(lowestHour)}, mean ${percent(bank.meanStateOfCharge)}; at most ${figure(bank.longestDaysBelowHalf)} days below half`,
+    `longest without a full charge ${count(longestSinceFull.days, 'day')}, to ${dateText(dateOfDay(longestSinceFull.endDay))}; ${count(dullRun.days, 'dull day')} in a row`,
+    `coldest ${temperature(coldest.bankC)} on ${dateOfHour(coldest.hour)}, outdoors ${temperature(coldest.outdoorC)}${lost}; warmest ${temperature(bank.maxTemp)}`,
+    `${figure(bank.chargeKWh)} kWh in, ${figure(bank.dischargeKWh)} kWh out, ${figure(bank.fullCycles)} full cycles${water}; about ${figure(wear.yearsTo80)} years to 80 %`,
+  ]);
+}
+
+/** Lines under a label in the margin, each wrapped and hung. */
+function labelled(label: string, lines: readonly string[]): string {
+  const margin = ' '.repeat(8);
+  return lines
+    .map((line) => wrap(line, 72, '  ').split('\n').join(`\n${margin}`))
+    .map((line, i) => (i === 0 ? label.padEnd(8) : margin) + line)
+    .join('\n');
 }
 
 function energyText({ summary, ledger }: YearResult): string {
   const kWh = (column: Float64Array) => figure(yearSum(column) / 1000);
   const { array, load, generator } = summary;
   const clipped = array.clippedKWh > 0.5 ? `, ${figure(array.clippedKWh)} above the controller's limit` : '';
-  return [
-    `Energy  sun ${figure(array.usedKWh)} kWh used of ${figure(array.availableKWh)} offered by ${figure(array.ratedKW)} kW${clipped}`,
-    `        engine ${figure(generator.toBusKWh)} kWh; load ${figure(load.acKWh)} kWh AC and ${figure(load.dcKWh)} kWh DC`,
-    `        lost: bank ${kWh(ledger.bankLossWh)}, standing ${kWh(ledger.selfDischargeWh)}, inverter ${kWh(ledger.inverterLossWh)}, charger ${kWh(ledger.chargerLossWh)}, own use ${kWh(ledger.ownUseWh)} kWh`,
-    `        ledger closes to ${summary.ledger.worstHourImbalanceKWh.toExponential(0)} kWh in the worst hour`,
-  ].join('\n');
+  return labelled('Energy', [
+    `sun ${figure(array.usedKWh)} kWh used of ${figure(array.availableKWh)} offered by ${figure(array.ratedKW)} kW${clipped}`,
+    `engine ${figure(generator.toBusKWh)} kWh; load ${figure(load.acKWh)} kWh AC and ${figure(load.dcKWh)} kWh DC`,
+    `lost: bank ${kWh(ledger.bankLossWh)}, standing ${kWh(ledger.selfDischargeWh)}, inverter ${kWh(ledger.inverterLossWh)}, charger ${kWh(ledger.chargerLossWh)}, own use ${kWh(ledger.ownUseWh)} kWh`,
+    `ledger closes to ${summary.ledger.worstHourImbalanceKWh.toExponential(0)} kWh in the worst hour`,
+  ]);
 }
 
 function cautionsText({ cautions }: Summary): string {

@@ -1,0 +1,176 @@
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Summary } from '@wintergap/tally';
+import Papa from 'papaparse';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+
+const root = join(import.meta.dirname, '..');
+const program = join(root, 'packages/cli/bin/wintergap.js');
+const site = join(root, 'examples/kettle-pond.yaml');
+const folder = mkdtempSync(join(tmpdir(), 'wintergap-'));
+
+beforeAll(() => {
+  if (!existsSync(join(root, 'packages/cli/bundle/main.js')))
+    throw new Error('the program is not built: npm run build');
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+function run(...args: string[]) {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...args], { encoding: 'utf8', cwd: folder });
+  return { status, stdout, stderr };
+}
+
+test('year answers first, fits 80 columns, and closes', () => {
+  const { status, stdout, stderr } = run('year', site);
+  expect(stderr).toBe('');
+  expect(status).toBe(0);
+  const lines = stdout.split('\n');
+  expect(lines[0]).toMatch(/^Kettle Pond honey house: the generator runs \d+ h in \d+ starts and burns/);
+  for (const line of lines) expect(line.length, line).toBeLessThanOrEqual(80);
+  for (const month of ['Jan', 'Jun', 'Dec', 'Year']) expect(stdout).toMatch(new RegExp(`^${month} `, 'm'));
+});
+
+test('year --json is the contract, whole and in its units', () => {
+  const { stdout } = run('year', site, '--json');
+  const summary: Summary = JSON.parse(stdout);
+  expect(Object.keys(summary)).toEqual([
+    'site',
+    'weather',
+    'array',
+    'load',
+    'generator',
+    'shortfall',
+    'throttle',
+    'bank',
+    'ledger',
+    'cautions',
+  ]);
+  expect(summary.weather.hours).toBe(8760);
+  for (const part of [summary.array, summary.generator, summary.shortfall]) expect(part.months).toHaveLength(12);
+  expect(summary.throttle.calendar).toHaveLength(12);
+  for (const row of summary.throttle.calendar) expect(row).toHaveLength(24);
+  const shares = [summary.bank.minStateOfCharge, summary.bank.meanStateOfCharge, ...summary.throttle.calendar.flat()];
+  for (const share of shares) expect(share >= 0 && share <= 1).toBe(true);
+  const total = (values: number[]) => values.reduce((sum, value) => sum + value, 0);
+  expect(total(summary.generator.months.map(({ hours }) => hours))).toBeCloseTo(summary.generator.hours, 9);
+  expect(total(summary.array.months.map(({ usedKWh }) => usedKWh))).toBeCloseTo(summary.array.usedKWh, 9);
+  const { availableKWh, usedKWh, throttledKWh, clippedKWh } = summary.array;
+  expect(usedKWh + throttledKWh + clippedKWh).toBeCloseTo(availableKWh, 6);
+  expect(summary.load.servedKWh + summary.load.darkKWh).toBeCloseTo(summary.load.acKWh + summary.load.dcKWh, 6);
+  expect(summary.ledger.worstHourImbalanceKWh).toBeLessThan(1e-9);
+});
+
+test('the same input gives the same output to the last bit', () => {
+  expect(run('year', site, '--json').stdout).toBe(run('year', site, '--json').stdout);
+});
+
+test('the ledger file has 8760 rows that close, and is written whole', () => {
+  const file = join(folder, 'ledger.csv');
+  expect(run('year', site, '--csv', file, '--quiet').status).toBe(0);
+  const { data } = Papa.parse<Record<string, string>>(readFileSync(file, 'utf8'), {
+    header: true,
+    skipEmptyLines: true,
+  });
+  expect(data).toHaveLength(8760);
+  const into = ['array used [kWh]', 'generator [kWh]'];
+  const out = [
+    'ac served [kWh]',
+    'dc served [kWh]',
+    'own use [kWh]',
+    'inverter loss [kWh]',
+    'converter loss [kWh]',
+    'charger loss [kWh]',
+    'bank loss [kWh]',
+    'self discharge [kWh]',
+  ];
+  const sum = (row: Record<string, string>, names: string[]) =>
+    names.reduce((total, name) => {
+      expect(row[name], name).toBeDefined();
+      return total + Number(row[name]);
+    }, 0);
+  let worst = 0;
+  for (let h = 1; h < data.length; h++) {
+    const stored = Number(data[h]!['bank stored [kWh]']) - Number(data[h - 1]!['bank stored [kWh]']);
+    worst = Math.max(worst, Math.abs(sum(data[h]!, into) - sum(data[h]!, out) - stored));
+  }
+  expect(worst).toBeLessThan(1e-9);
+  expect(readdirSync(folder).filter((name) => name.includes('partial'))).toEqual([]);
+});
+
+test('a file that cannot be written is said, and nothing is left half-written', () => {
+  const { status, stderr } = run('year', site, '--csv', '/proc/nowhere/ledger.csv');
+  expect(status).toBe(2);
+  expect(stderr).toMatch(/cannot be written/);
+  expect(stderr).not.toMatch(/\n {4}at /);
+});
+
+test('compare sets the variants against the base', () => {
+  const { status, stdout } = run('compare', site);
+  expect(status).toBe(0);
+  for (const name of ['base', 'fixed', 'seasonal tilt', 'taller pole'])
+    expect(stdout).toMatch(new RegExp(`^${name} `, 'm'));
+  for (const line of stdout.split('\n')) expect(line.length, line).toBeLessThanOrEqual(80);
+});
+
+test('weather says what the demo file holds, and converts it to a table that reads the same', () => {
+  const table = join(folder, 'table.csv');
+  const { status, stdout } = run('weather', join(root, 'data-demo/kettle-pond.csv'), '--table', table);
+  expect(status).toBe(0);
+  expect(stdout).toMatch(/can be trusted/);
+  expect(run('weather', table).stdout).toContain(stdout.split('\n').find((line) => line.startsWith('Dec'))!);
+});
+
+test('start gives a site that runs, and leaves what is there alone', () => {
+  const place = join(folder, 'my-place');
+  expect(run('start', place).status).toBe(0);
+  expect(run('year', join(place, 'site.yaml'), '--quiet').stdout).toMatch(/the generator runs/);
+  const again = run('start', place);
+  expect(again.status).toBe(2);
+  expect(again.stderr).toMatch(/already there/);
+});
+
+test('check lists the limits and ends with the cautions; an exceeded limit is exit code 1', () => {
+  const fine = run('check', site);
+  expect(fine.status).toBe(0);
+  expect(fine.stdout).toMatch(/licensed people/);
+  const risky = join(folder, 'risky.yaml');
+  const text = readFileSync(site, 'utf8')
+    .replace('../data-demo', join(root, 'data-demo'))
+    .replace('inSeries: 2', 'inSeries: 4');
+  writeFileSync(risky, text);
+  const cold = run('check', risky);
+  expect(cold.status).toBe(1);
+  expect(cold.stdout).toMatch(/STOP garden pole: open-circuit voltage of 4 in series/);
+});
+
+test('wrong input is exit code 2 with line and column, and no stack', () => {
+  const wrong = join(folder, 'wrong.yaml');
+  writeFileSync(wrong, readFileSync(site, 'utf8').replace('height: 4 m', 'height: 4'));
+  const { status, stdout, stderr } = run('year', wrong);
+  expect(status).toBe(2);
+  expect(stdout).toBe('');
+  expect(stderr).toMatch(/wrong\.yaml:\d+:\d+: arrays\[0\]\.height: 4 has no unit; write 4 m or/);
+  expect(stderr).not.toMatch(/\n {4}at /);
+  for (const args of [
+    ['year', 'nowhere.yaml'],
+    ['year'],
+    ['yaer', site],
+    ['year', site, '--units', 'imperial'],
+    ['weather', site],
+  ]) {
+    const result = run(...args);
+    expect(result.status, args.join(' ')).toBe(2);
+    expect(result.stderr, args.join(' ')).not.toMatch(/\n {4}at /);
+    expect(result.stderr.length).toBeGreaterThan(10);
+  }
+});
+
+test('help shows an example for each command', () => {
+  for (const command of ['year', 'compare', 'check', 'weather', 'start']) {
+    const { status, stdout } = run(command, '--help');
+    expect(status).toBe(0);
+    expect(stdout).toMatch(/Example:\n {2}wintergap/);
+  }
+});
