@@ -265,6 +265,8 @@ describe.each(['chicago-ohare-tmy3.epw', 'new-york-central-park-tmy3.epw', 'mann
 
   test.skipIf(!here)(`a level plane gets the file's global irradiance back, hour by hour${why}`, () => {
     const { ghiWm2, flat } = years();
-    for (let h = 0; h < 8760; h++) expect(Math.abs(flat.planeWm2[h]! - ghiWm2[h]!)).toBeLessThan(1e-9);
+    let worst = 0;
+    for (let h = 0; h < 8760; h++) worst = Math.max(worst, Math.abs(flat.planeWm2[h]! - ghiWm2[h]!));
+    expect(worst).toBeLessThan(1e-9);
   });
 });
