@@ -4,6 +4,8 @@ import { addCheck } from './check-command.js';
 import { addCompare } from './compare-command.js';
 import { exitCodes } from './exit-codes.js';
 import { reportFailure } from './failure.js';
+import { addOutlook } from './outlook-command.js';
+import { addSize } from './size-command.js';
 import { addStart } from './start-command.js';
 import { addSweep } from './sweep-command.js';
 import { addWeather } from './weather-command.js';
@@ -18,7 +20,7 @@ const program = new Command('wintergap')
   .showSuggestionAfterError()
   .configureHelp({ helpWidth: 80 });
 
-for (const add of [addYear, addCompare, addSweep, addCheck, addWeather, addStart]) add(program);
+for (const add of [addYear, addCompare, addSweep, addSize, addOutlook, addCheck, addWeather, addStart]) add(program);
 
 try {
   await program.parseAsync();

@@ -3,6 +3,8 @@ export { compareText, type NamedYear } from './compare-text.js';
 export { dayText } from './day-text.js';
 export { ledgerCsv } from './ledger-csv.js';
 export { lossesText } from './losses-text.js';
+export { outlookText } from './outlook-text.js';
+export { sizeText } from './size-text.js';
 export { type SweepPage, sweepText } from './sweep-text.js';
 export { weatherText } from './weather-text.js';
 export { weighText } from './weigh-text.js';

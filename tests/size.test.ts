@@ -1,0 +1,159 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { sizeText } from '@wintergap/report';
+import { lifeCycleOfYear, readCosts } from '@wintergap/seasonal';
+import { missesOf, readSize, sizeDesign, yearFigures } from '@wintergap/study';
+import { changedDesign, parseSite, type SiteFile, StageCache, simulateSite, type YearResult } from '@wintergap/year';
+import { expect, test } from 'vitest';
+
+const file = join(import.meta.dirname, '../examples/kettle-pond.yaml');
+const example = readFileSync(file, 'utf8')
+  .replace(/^variants:[\s\S]*/m, '')
+  .replace(/^(size|sweep|costs|carry):.*\n(?: .*\n)*/gm, '');
+const siteWith = (around: string): SiteFile => parseSite(`${example}\n${around}`, file);
+
+const strings = [2, 3, 4];
+const capacities = ['500 Ah', '800 Ah', '1200 Ah'];
+const choose = 'choose: { arrays.0.strings: 2..4, bank.capacity: [500 Ah, 800 Ah, 1200 Ah] }';
+const costs =
+  'costs: { years: 20, array: 900 /kW, bank: 180 /kWh, engine: { price: 1500, life: 2000 h, service: 0.3 /h } }';
+
+const stages = new StageCache();
+const runs: { chosen: Record<string, unknown>; year: YearResult; array: number; bank: number }[] = strings.flatMap(
+  (count) =>
+    capacities.map((capacity) => {
+      const chosen = { 'arrays.0.strings': count, 'bank.capacity': capacity };
+      const year = simulateSite(changedDesign(siteWith(''), chosen), file, stages);
+      return { chosen, year, array: count, bank: Number.parseInt(capacity, 10) };
+    }),
+);
+
+type Run = (typeof runs)[number];
+const prices = readCosts(siteWith(costs))!;
+const measures: Record<string, (run: Run) => number[]> = {
+  array: (run) => [run.array, run.bank],
+  bank: (run) => [run.bank, run.array],
+  cost: (run) => [lifeCycleOfYear(run.year, prices).lifeCycle!.total, run.array, run.bank],
+  generatorHours: (run) => [run.year.summary.generator.hours, run.array, run.bank],
+};
+
+function smaller(a: readonly number[], b: readonly number[]): boolean {
+  const k = a.findIndex((value, i) => value !== b[i]);
+  return k >= 0 && a[k]! < b[k]!;
+}
+
+const targets = [
+  { generatorHours: 60, fuelLitres: 100, darkHours: 0, autonomyDays: 3 },
+  { autonomyDays: 2 },
+  { fuelLitres: 75, darkHours: 0 },
+];
+const written = (target: (typeof targets)[number]) =>
+  [
+    ['generatorHours', target.generatorHours, 'h'],
+    ['fuel', target.fuelLitres, 'L'],
+    ['darkHours', target.darkHours, 'h'],
+    ['autonomy', target.autonomyDays, 'days'],
+  ]
+    .flatMap(([key, value, unit]) => (value === undefined ? [] : [`${key}: ${value} ${unit}`]))
+    .join(', ');
+
+for (const [least, measure] of Object.entries(measures)) {
+  test(`least: ${least} finds the design that trying all nine finds`, () => {
+    let found = 0;
+    for (const target of targets) {
+      let best: Run | null = null;
+      for (const run of runs) {
+        if (missesOf(yearFigures(run.year), target).length > 0) continue;
+        if (best === null || smaller(measure(run), measure(best))) best = run;
+      }
+      const site = siteWith(`size: { ${choose}, target: { ${written(target)} }, least: ${least} }\n${costs}`);
+      const answer = sizeDesign(site, readSize(site), stages);
+      expect(answer.met).toBe(best !== null);
+      if (best === null) continue;
+      found++;
+      expect(answer.design.chosen).toEqual(best.chosen);
+      expect(answer.year.summary).toEqual(best.year.summary);
+      expect(answer.design.figures.generatorHours).toBe(best.year.summary.generator.hours);
+    }
+    expect(found).toBeGreaterThanOrEqual(2);
+  });
+}
+
+test('a target nobody meets is answered with the nearest design and what it misses', () => {
+  const site = siteWith(`size: { ${choose}, target: { generatorHours: 1 h, autonomy: 3 days } }`);
+  const answer = sizeDesign(site, readSize(site), stages);
+  expect(answer.met).toBe(false);
+  expect(answer.tried).toHaveLength(9);
+  // The misses of one kind are told apart by their size alone: nearest is what runs the engine least here.
+  const hours = Math.min(...runs.filter(({ bank }) => bank === 1200).map(({ year }) => year.summary.generator.hours));
+  expect(answer.design.figures.generatorHours).toBe(hours);
+  expect(answer.design.misses.map(({ figure }) => figure)).toEqual(['generatorHours']);
+  const text = sizeText(answer, 'metric');
+  expect(text).toMatch(/^Kettle Pond honey house: no design in these ranges has/);
+  expect(text.replace(/\s+/g, ' ')).toContain('The nearest is arrays.0.strings 4, bank.capacity 1200 Ah');
+});
+
+test('a one-in-ten target is met in nine of ten of the weather years, and costs more than a usual one', () => {
+  const range = 'choose: { arrays.0.strings: [3, 5], bank.capacity: [1000 Ah] }';
+  const answerIn = (year: string) => {
+    const site = siteWith(
+      `size: { ${range}, target: { generatorHours: 60 h, in: ${year} }, least: array, years: 10, seed: 3 }`,
+    );
+    return sizeDesign(site, readSize(site), stages);
+  };
+  const bad = answerIn('one-in-ten');
+  const usual = answerIn('usual');
+  expect(bad.met && usual.met).toBe(true);
+  expect(bad.design.ratedKW).toBeGreaterThanOrEqual(usual.design.ratedKW);
+  expect(bad.design.figures.generatorHours).toBeGreaterThan(bad.year.summary.generator.hours);
+  expect(bad.design).toMatchObject({ yearsRun: 10, misses: [] });
+  // What was given up early was given up for good reason.
+  for (const { yearsRun, misses } of bad.tried) if (yearsRun < 10) expect(misses.length).toBeGreaterThan(0);
+});
+
+test('the page fits 80 columns in both systems of units and shows the hand method beside', () => {
+  const site = siteWith(`size: { ${choose}, target: { ${written(targets[0]!)} } }`);
+  const answer = sizeDesign(site, readSize(site), stages);
+  for (const units of ['metric', 'us'] as const) {
+    const text = sizeText(answer, units);
+    expect(text).toContain('By hand (IEEE 1562 array, IEEE 1013 bank)');
+    for (const line of text.split('\n')) expect(line.length, line).toBeLessThanOrEqual(80);
+  }
+});
+
+test('the hand method takes the load and the sun that the year had', () => {
+  const site = siteWith(
+    `size: { ${choose}, target: { ${written(targets[0]!)} }, hand: { ratio: 1.2, autonomy: 4 days } }`,
+  );
+  const { hand, year } = sizeDesign(site, readSize(site), stages);
+  const { array, bank } = hand!;
+  expect(array!.month).toBe(11);
+  const december = year.summary.array.months[11]!;
+  expect(array!.sunHours).toBeCloseTo(december.planeKWhPerM2 / 31, 9);
+  let wh = 0;
+  for (let h = 8016; h < 8760; h++) {
+    wh += year.plant.inverterInputW[h]! + year.plant.converterInputW[h]! + year.plant.ownUseW[h]!;
+  }
+  expect(array!.dailyLoadAh).toBeCloseTo(wh / 31 / 24, 9);
+  expect(bank.unadjustedAh).toBeCloseTo(4 * array!.dailyLoadAh, 9);
+  expect(hand!.ratedKW).toBeCloseTo((1.2 * array!.dailyLoadAh * 24) / (array!.sunHours * 0.85 * 1000), 9);
+});
+
+test.each([
+  ['', /the site file has no size section/],
+  [`size: { ${choose}, target: { in: usual } }`, /expected at least one of generatorHours, fuel, darkHours, autonomy/],
+  [`size: { ${choose}, target: { generatorHours: 60 } }`, /size\.target\.generatorHours: .*60 h/],
+  ['size: { choose: { bank.capacty: [500 Ah] }, target: { fuel: 9 L } }', /capacty/],
+  ['size: { choose: { arrays.0.strings: 5..2 }, target: { fuel: 9 L } }', /expected the smaller number first/],
+  [`size: { ${choose}, target: { fuel: 9 L }, least: prise }`, /expected one of array, bank, cost, generatorHours/],
+])('a wrong size section is told with its place: %s', (around, message) => {
+  const site = siteWith(around);
+  expect(() => readSize(site)).toThrow(message);
+});
+
+test('least: cost without prices says which are missing', () => {
+  const site = siteWith(`size: { ${choose}, target: { fuel: 90 L }, least: cost }\ncosts: { array: 900 /kW }`);
+  expect(() => sizeDesign(site, readSize(site), stages)).toThrow(
+    /least: cost needs costs\.bank, costs\.engine, costs\.years/,
+  );
+});
