@@ -174,3 +174,24 @@ test('help shows an example for each command', () => {
     expect(stdout).toMatch(/Example:\n {2}wintergap/);
   }
 });
+
+test('weather --make turns twelve means into a year that runs like the means themselves', () => {
+  const means = join(folder, 'means.yaml');
+  const months = (values: number[], unit: string) => `[${values.map((value) => `${value} ${unit}`).join(', ')}]`;
+  const irradiation = [1.3, 2.4, 3.8, 4.9, 5.7, 6.1, 6.2, 5.2, 3.8, 2.3, 1.3, 1.0];
+  const air = [-12, -9, -3, 5, 12, 17, 19, 18, 13, 6, -2, -9];
+  const weather = `weather: { months: { irradiation: ${months(irradiation, 'kWh/m2')}, air: ${months(air, 'degC')} } }`;
+  const text = readFileSync(site, 'utf8').replace(/^weather: .*$/m, weather);
+  writeFileSync(means, text);
+  const table = join(folder, 'made.csv');
+  const made = run('weather', means, '--make', '--table', table);
+  expect(made.stderr).toBe('');
+  expect(made.status).toBe(0);
+  const fromTable = join(folder, 'from-table.yaml');
+  writeFileSync(fromTable, text.replace(/^weather: .*$/m, 'weather: made.csv'));
+  const figures = (file: string): Summary => JSON.parse(run('year', file, '--json').stdout);
+  expect(figures(fromTable).generator.hours).toBeCloseTo(figures(means).generator.hours, 6);
+  // January's mean is met: 31 days of 1.3 kWh/m2.
+  expect(made.stdout).toMatch(/^Jan +40 /m);
+  expect(run('weather', site, '--make').stderr).toMatch(/weather is a file, not monthly means/);
+});
