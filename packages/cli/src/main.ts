@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { Command, CommanderError } from 'commander';
+import { addCarry } from './carry-command.js';
 import { addCheck } from './check-command.js';
 import { addCompare } from './compare-command.js';
 import { exitCodes } from './exit-codes.js';
@@ -20,7 +21,9 @@ const program = new Command('wintergap')
   .showSuggestionAfterError()
   .configureHelp({ helpWidth: 80 });
 
-for (const add of [addYear, addCompare, addSweep, addSize, addOutlook, addCheck, addWeather, addStart]) add(program);
+for (const add of [addYear, addCompare, addSweep, addSize, addOutlook, addCarry, addCheck, addWeather, addStart]) {
+  add(program);
+}
 
 try {
   await program.parseAsync();

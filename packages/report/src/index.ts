@@ -1,3 +1,4 @@
+export { carryText } from './carry-text.js';
 export { type CheckedDesign, checkText, problemsFound, safetyNotice } from './check-text.js';
 export { compareText, type NamedYear } from './compare-text.js';
 export { dayText } from './day-text.js';

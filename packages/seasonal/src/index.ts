@@ -1,3 +1,22 @@
+export { carryCautions } from './carry-cautions.js';
+export {
+  type CarrySettings,
+  type CarryStore,
+  type Idling,
+  type NamedTechnology,
+  readCarry,
+  technologiesOf,
+} from './carry-section.js';
+export { type ArrayCase, type CarryStudy, studyCarry } from './carry-study.js';
+export { carrySummary, type StoreFigures, storeFigures } from './carry-summary.js';
+export { carryVerdict } from './carry-verdict.js';
+export {
+  type CarryBalance,
+  type ConverterYear,
+  carryBalance,
+  converterInEnginePlace,
+  type Simulate,
+} from './converter-in-engine-place.js';
 export type { TradePoint } from './converter-trade.js';
 export { type Costs, type EngineCosts, readCosts, type StoreCosts } from './costs-section.js';
 export { dailyMeanDemand } from './daily-mean-demand.js';
@@ -27,7 +46,9 @@ export {
   presentValueOfSeries,
   replacementsWithin,
 } from './present-value.js';
+export { type Rival, type RivalDesign, rivalDesigns, tryRivals } from './rivals.js';
 export { runStore, type StoreTotals, type StoreYear } from './run-store.js';
+export { withScaledArray } from './scaled-array.js';
 export {
   type Converter,
   roundTripEfficiency,

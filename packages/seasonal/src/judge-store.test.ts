@@ -45,7 +45,7 @@ test('a loop that does not close is not worth it, and the sentence shows the sum
   const judgement = judgeStore(sizeOf(612, 380), engine, prices);
   expect(verdictText(judgement, null, 'metric')).toBe(
     "Not worth it: the loop does not close; this array's surplus is 612 kWh, 35 % round trip brings 214 kWh of the " +
-      '380 kWh the engine gives.',
+      '380 kWh needed.',
   );
   expect(judgement.deciding[0].value).toBeCloseTo(214.2, 6);
   expect(judgement.deciding[0].against).toBeCloseTo(380, 6);

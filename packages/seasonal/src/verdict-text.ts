@@ -19,7 +19,7 @@ export function verdictText(judgement: StoreJudgement, closing: ClosingArray | n
     sentences.push(
       `Not worth it: the loop does not close; this array's surplus is ${kWh(size.surplusWh)}, ` +
         `${broughtBy(size.surplusWh, size.roundTrip, size.bringsWh)} ${kWh(size.bringsWh)} of the ` +
-        `${kWh(size.demandWh)} the engine gives.`,
+        `${kWh(size.demandWh)} needed.`,
     );
   } else if (judgement.cost?.engine && judgement.cost.store) {
     const { cost, verdict } = judgement;
