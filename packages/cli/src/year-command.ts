@@ -1,4 +1,4 @@
-import { dayText, headline, ledgerCsv, yearText } from '@wintergap/report';
+import { dayText, headline, ledgerCsv, yearHtml, yearText } from '@wintergap/report';
 import { dayOfDate } from '@wintergap/tally';
 import { changedDesign, designOf, loadSite, type SiteFile, simulateSite } from '@wintergap/year';
 import type { Command } from 'commander';
@@ -10,6 +10,7 @@ interface YearOptions {
   variant?: string;
   json?: boolean;
   csv?: string;
+  html?: string;
   quiet?: boolean;
   day?: string;
   age?: string;
@@ -24,18 +25,20 @@ export function addYear(program: Command): void {
     .option('--variant <name>', 'a variant of the site file instead of its base design')
     .option('--json', 'print one JSON document')
     .option('--csv <file>', 'write the ledger, 8760 rows')
+    .option('--html <file>', 'write the report, one page with charts')
     .option('--quiet', 'print the first sentences only')
     .option('--day <MM-DD>', 'print the 24 hours of one day')
     .option('--age <years>', 'what the bank will do when it is so many years old')
     .option('--units <system>', 'metric or us, instead of what the site file says')
     .addHelpText('after', '\nExample:\n  wintergap year examples/kettle-pond.yaml --csv ledger.csv')
-    .action((file: string, options: YearOptions) => {
+    .action(async (file: string, options: YearOptions) => {
       const site = loadSite(file);
       const design = designOf(site, options.variant);
       const aged = options.age === undefined ? design : agedDesign(site, options.age, options.variant);
       const result = simulateSite(aged, file);
       if (options.csv) writeWhole(options.csv, ledgerCsv(result.ledger));
       const units = unitsOption(options.units, result.site.units);
+      if (options.html) writeWhole(options.html, await yearHtml(result, units, options.variant));
       if (options.day !== undefined) process.stdout.write(`${dayText(result, dayOption(options.day), units)}\n`);
       else if (options.json) process.stdout.write(`${JSON.stringify(result.summary, null, 2)}\n`);
       else process.stdout.write(`${options.quiet ? headline(result, units) : yearText(result, units)}\n`);

@@ -1,0 +1,15 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { loadSite, simulateSite } from '@wintergap/year';
+import { expect, test } from 'vitest';
+import { headline, ledgerCsv, yearHtml } from './index.js';
+
+test('the example in the README gives the results printed there', async () => {
+  const readme = readFileSync(new URL('../README.md', import.meta.url), 'utf8');
+  const { base, file } = loadSite(fileURLToPath(new URL('../../../examples/kettle-pond.yaml', import.meta.url)));
+  const year = simulateSite(base, file);
+  expect(readme).toContain(`// '${headline(year, 'metric').split('\n')[0]}'`);
+  expect(readme).toContain(`// ${ledgerCsv(year.ledger).split('\n').length} : a heading`);
+  const page = await yearHtml(year, 'metric');
+  expect([page.slice(0, 15), page.trimEnd().slice(-7)]).toEqual(['<!doctype html>', '</html>']);
+});
