@@ -31,16 +31,17 @@ interface SweepOptions {
 }
 
 const examples = `
-An interrupted sweep goes on where it stopped when the same command is given again.
+An interrupted sweep goes on where it stopped: give the same command again.
 
 Examples:
   wintergap sweep site.yaml --out sweep.csv
   wintergap sweep site.yaml --part 3/16 --out part-3.csv
   wintergap sweep --join sweep.csv part-*.csv
 
-Parts over several machines, with GNU parallel (see packages/study/README.md):
-  seq 16 | parallel -S barn,attic --transferfile site.yaml \\
-    --transferfile weather.csv --return part-{}.csv --cleanup \\
+Parts over several machines, with GNU parallel:
+  seq 16 | parallel --sshlogin barn,attic --workdir ... --cleanup \\
+    --transferfile site.yaml --transferfile weather.csv \\
+    --return part-{}.csv \\
     wintergap sweep site.yaml --part {}/16 --out part-{}.csv`;
 
 export function addSweep(program: Command): void {
