@@ -58,15 +58,17 @@ const stepNearFull = 0.08;
  * Within an hour sun, air and load are constant. The hour is cut at the moments when the bank fills or empties, the
  * engine starts or stops and the chargers change their stage, and often enough besides that the falling acceptance of
  * a nearly full bank is followed; charging is solved at the middle of each piece (second order in its length).
+ *
+ * @param firstHour hour of the year to begin at; the ledger's earlier hours are then left empty
  */
-export function runYear(plant: Plant, state: PlantState, ledger: Ledger): void {
+export function runYear(plant: Plant, state: PlantState, ledger: Ledger, firstHour = 0): void {
   const { bank, cabinet, heater, airC } = plant;
   const { charge } = state;
   for (const name of ledgerColumns) ledger[name].fill(0);
   let storedWh = bank.storedWh(state.stateOfCharge);
   ledger.bankStoredAtStartWh = storedWh;
   let heatW = 0;
-  for (let h = 0; h < hoursPerYear; h++) {
+  for (let h = firstHour; h < hoursPerYear; h++) {
     if (h % 24 === 0) beginDay(charge);
     const outdoorC = airC[h]!;
     const heaterW = heater === null ? 0 : heaterPower(state.bankC, outdoorC, heatW, 1, cabinet, heater);

@@ -1,3 +1,4 @@
+export { bestTilt, bestTwoTilts, type TiltPeriod } from '@wintergap/mounts';
 export { type ArrayLosses, arrayLosses } from './array-losses.js';
 export type { ArrayStage } from './array-stage.js';
 export { type BankFacts, bankFacts } from './bank-facts.js';

@@ -11,20 +11,29 @@ export interface SettledYear {
 
 /** Most years that are run. A bank that carries charge for longer than this is not a bank but a seasonal store. */
 const mostYears = 12;
-/** A year ends as it began when the state of charge agrees to this and the bank's temperature to 1000 times it, K. */
+/** A year ends as it began when the state of charge and the bank's temperature agree to these. */
 const sameState = 1e-6;
+const sameK = 0.01;
 
-/** Runs the year again until the bank ends it as it began it. */
-export function settle(plant: Plant, stateOfCharge = 0.8): SettledYear {
+/**
+ * Hour of the year at which the run-up begins: 1 September. A bank that was full at any time between then and New Year
+ * has forgotten how it began, and one year then settles it.
+ */
+const runUpFromHour = 5832;
+
+/** Runs up to New Year from a full bank in autumn, then the year again until the bank ends it as it began it. */
+export function settle(plant: Plant): SettledYear {
   const ledger = createLedger();
-  const state = createPlantState(plant, stateOfCharge);
+  const state = createPlantState(plant, 1);
+  runYear(plant, state, ledger, runUpFromHour);
   for (let year = 1; year <= mostYears; year++) {
     const before = state.stateOfCharge;
     const beforeC = state.bankC;
     runYear(plant, state, ledger);
     const moved = Math.abs(state.stateOfCharge - before);
-    if (moved < sameState && Math.abs(state.bankC - beforeC) < 1000 * sameState)
+    if (moved < sameState && Math.abs(state.bankC - beforeC) < sameK) {
       return { ledger, settledAfterYears: year };
+    }
   }
   return { ledger, settledAfterYears: null };
 }
