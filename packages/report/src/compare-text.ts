@@ -1,5 +1,5 @@
 import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
-import { monthNames } from '@wintergap/tally';
+import { engineTimes, longestDaysBetween, monthNames } from '@wintergap/tally';
 import type { YearResult } from '@wintergap/year';
 import { figure, percent, wrap } from './figures.js';
 import { lowestByMonth } from './lowest-by-month.js';
@@ -17,6 +17,7 @@ export function compareText(designs: readonly NamedYear[], units: UnitSystem): s
     compareHeadline(designs, units),
     totalsTable(designs, units),
     engineMonths(designs),
+    engineTimesTable(designs),
     arrayMonths(designs),
   ].join('\n\n');
 }
@@ -70,6 +71,23 @@ function engineMonths(designs: readonly NamedYear[]): string {
   return monthsTable('Engine hours by month', rows);
 }
 
+const dayParts = [0, 4, 8, 12, 16, 20];
+
+/** When of the day the engine runs, and how long it rests between runs. */
+function engineTimesTable(designs: readonly NamedYear[]): string {
+  const rows = designs.map(({ name, result }) => {
+    const times = engineTimes(result.ledger.generatorH);
+    const cells = dayParts.map((from) => {
+      const hours = times.reduce((sum, row) => sum + row.slice(from, from + 4).reduce((part, h) => part + h, 0), 0);
+      return hours === 0 ? '-' : figure(hours, 0);
+    });
+    const rest = longestDaysBetween(result.ledger.generatorH);
+    return [shortName(name), ...cells, rest === null ? '-' : figure(rest, 0)];
+  });
+  const head = ['', ...dayParts.map((from) => `${from}-${from + 4} h`), 'longest rest, days'];
+  return `Engine hours by time of day\n${plainTable(head, rows)}`;
+}
+
 function arrayMonths([base, ...variants]: readonly NamedYear[]): string {
   const months = ({ result }: NamedYear) => result.summary.array.months.map(({ availableKWh }) => availableKWh);
   const ofBase = months(base!);
@@ -81,9 +99,11 @@ function arrayMonths([base, ...variants]: readonly NamedYear[]): string {
 
 /** Twelve columns beside names of at most 18 characters fit the page up to thousands. */
 function monthsTable(title: string, rows: readonly (readonly string[])[]): string {
-  const short = rows.map(([name = '', ...cells]) => [name.length > 18 ? `${name.slice(0, 17)}.` : name, ...cells]);
+  const short = rows.map(([name = '', ...cells]) => [shortName(name), ...cells]);
   return `${wrap(title)}\n${plainTable(['', ...monthNames], short, 1)}`;
 }
+
+const shortName = (name: string) => (name.length > 18 ? `${name.slice(0, 17)}.` : name);
 
 const signedWhole = (value: number) =>
   Math.abs(value) < 0.5 ? '-' : `${value > 0 ? '+' : '-'}${figure(Math.abs(value), 0)}`;
