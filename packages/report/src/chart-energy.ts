@@ -41,7 +41,7 @@ export function energyChart(energy: MonthlyEnergy, narrow: boolean): Drawing {
     return layers.map(({ name: layer }) => {
       const kWh = energy[layer][month]!;
       below += kWh;
-      return { layer, month, kWh, from: below - kWh, to: below, title: `${name}: ${Math.round(kWh)} kWh ${layer}` };
+      return { layer, month, kWh, bottom: below - kWh, top: below, title: `${name}: ${Math.round(kWh)} kWh ${layer}` };
     });
   });
   const months = monthNames.map((_, month) => month);
@@ -54,7 +54,7 @@ export function energyChart(energy: MonthlyEnergy, narrow: boolean): Drawing {
     marginRight: 8,
     marginTop: 28,
     x: monthScale,
-    y: { domain: [0, Math.max(1, ...bars.map(({ to }) => to), ...energy.load)], nice: true },
+    y: { domain: [0, Math.max(1, ...bars.map(({ top }) => top), ...energy.load)], nice: true },
     marks: [
       monthAxis(narrow),
       valueAxis(5),
@@ -63,8 +63,8 @@ export function energyChart(energy: MonthlyEnergy, narrow: boolean): Drawing {
         const own = bars.filter(({ layer, kWh }) => layer === name && kWh > 0);
         return Plot.barY(own, {
           x: 'month',
-          y1: 'from',
-          y2: 'to',
+          y1: 'bottom',
+          y2: 'top',
           fill,
           stroke,
           strokeWidth: 1,

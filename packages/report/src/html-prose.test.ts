@@ -7,6 +7,10 @@ test('lines broken for a terminal become one, and figures stay with their units'
   );
 });
 
+test('thousands stay together', () => {
+  expect(prose('12 345 678 kWh in 2025 hours')).toBe('12\u00a0345\u00a0678\u00a0kWh in 2025\u00a0hours');
+});
+
 test('other words after a figure may begin a line', () => {
   expect(prose('in 2 habits, 3 Lakes')).toBe('in 2 habits, 3 Lakes');
 });

@@ -44,7 +44,7 @@ table{border-collapse:collapse;font-variant-numeric:tabular-nums;font-size:.92re
 caption{text-align:left;color:var(--quiet);padding-bottom:.3rem}
 th,td{padding:.22rem .5rem;text-align:right;white-space:nowrap;border-bottom:1px solid var(--rule)}
 th:first-child{text-align:left;padding-left:0}
-tbody th{font-weight:400;white-space:normal;min-width:3.2rem}
+tbody th{font-weight:400;white-space:normal;min-width:3.2rem;max-width:14rem;overflow-wrap:break-word}
 th:first-child{position:sticky;left:0;background:var(--paper)}
 thead th{vertical-align:bottom;white-space:normal;max-width:6.2rem;border-bottom:2px solid var(--ink)}
 .unit{display:block;color:var(--quiet);font-weight:400;font-size:.85rem}

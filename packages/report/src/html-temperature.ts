@@ -50,7 +50,7 @@ function captionOf(
   const kelvins = Math.round(units === 'us' ? least * 1.8 : least);
   const apart = `${Math.abs(kelvins)} ${units === 'us' ? 'degF' : 'K'}`;
   return least >= 0
-    ? `${bank} It comes no nearer than ${apart} to where its electrolyte would freeze (${dateText(dateOfDay(worst))}).`
+    ? `${bank} Its electrolyte would freeze ${apart} below the bank's coldest at the nearest, on ${dateText(dateOfDay(worst))}.`
     : `${bank} It is ${apart} colder than where its electrolyte begins to freeze on ${dateText(dateOfDay(worst))}.`;
 }
 
