@@ -22,7 +22,7 @@ The site file says what may be chosen, what must be met and what is to be least:
 Exit code 1 when no design meets the target.
 
 Example:
-  wintergap size examples/kettle-pond.yaml`;
+  wintergap size site.yaml`;
 
 export function addSize(program: Command): void {
   program

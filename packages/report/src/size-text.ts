@@ -1,8 +1,8 @@
 import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
-import type { HandForYear, Miss, SizeAnswer, SizedDesign, TargetFigure } from '@wintergap/study';
+import type { Miss, SizeAnswer, SizedDesign, TargetFigure } from '@wintergap/study';
 import { valueText } from '@wintergap/study';
-import { monthNames } from '@wintergap/tally';
 import { count, figure, percent, wrap } from './figures.js';
+import { handText } from './hand-text.js';
 import { plainTable } from './plain-table.js';
 
 /** The answer to `size` as a page of text, 80 columns, answer first. */
@@ -95,12 +95,28 @@ function targetsTable({ design, question, year }: SizeAnswer, units: UnitSystem)
   return `${plainTable(['', 'target', 'reached', ''], rows)}\n${wrap(usual)}${cost}`;
 }
 
-/** Designs that are shown beside the answer: the last that were tried. */
+/** Designs that are shown beside the answer. */
 const mostShown = 6;
 
-function triedTable({ tried, design, question }: SizeAnswer, units: UnitSystem): string {
+/** What to show beside the answer: where size is known beforehand what failed just before it, otherwise the next best. */
+function besideAnswer({ tried, design, met, question }: SizeAnswer): { title: string; shown: SizedDesign[] } {
   const others = tried.filter((one) => JSON.stringify(one.chosen) !== JSON.stringify(design.chosen));
-  const shown = others.slice(-mostShown);
+  const { least, judged } = question;
+  if (met && (least === 'cost' || least === 'generatorHours')) {
+    const measure = (one: SizedDesign) => (least === 'cost' ? one.cost! : one.figures.generatorHours);
+    const good = others.filter(({ misses }) => misses.length === 0).sort((a, b) => measure(a) - measure(b));
+    if (good.length > 0) return { title: 'Next best designs', shown: good.slice(0, mostShown) };
+  }
+  const sooner = judged.kind === 'usual' ? '' : '; with fewer years where that was sure sooner';
+  return {
+    title: `Designs tried last, smallest first (* misses the target${sooner})`,
+    shown: others.slice(-mostShown),
+  };
+}
+
+function triedTable(answer: SizeAnswer, units: UnitSystem): string {
+  const { design, question } = answer;
+  const { title, shown } = besideAnswer(answer);
   if (shown.length === 0) return '';
   const paths = Object.keys(design.chosen);
   const marked = (one: SizedDesign, name: TargetFigure, text: string) =>
@@ -116,7 +132,6 @@ function triedTable({ tried, design, question }: SizeAnswer, units: UnitSystem):
   ];
   const head = ['array', 'bank', 'engine', 'fuel', 'dark', 'autonomy', ...(question.least === 'cost' ? ['cost'] : [])];
   const unitRow = ['kW', 'kWh', 'h', '', 'h', 'days', ...(question.least === 'cost' ? [''] : [])];
-  const title = `Designs tried last, in the order of trying (* misses the target${question.judged.kind === 'usual' ? '' : '; with fewer years where that was sure sooner'})`;
   const beside = plainTable(
     [...paths.map((path) => path.slice(path.lastIndexOf('.') + 1)), ...head],
     [
@@ -129,40 +144,3 @@ function triedTable({ tried, design, question }: SizeAnswer, units: UnitSystem):
   const names = shown.map((one, i) => wrap(`${i + 1}: ${chosenText(one)}`, 80, '   '));
   return [wrap(title), plainTable(['', ...head], [['', ...unitRow], ...numbered]), ...names].join('\n');
 }
-
-function handText({ design, year }: SizeAnswer, hand: HandForYear): string {
-  const { array, bank, settings, ratedKW } = hand;
-  const { site, summary } = year;
-  const month = array ? monthNames[array.month] : '';
-  const rows: string[][] = [];
-  if (array && ratedKW !== null) {
-    const single = site.arrays.filter(({ strings }) => strings > 0).length === 1;
-    rows.push(['array, kW', figure(ratedKW), figure(design.ratedKW), times(ratedKW, design.ratedKW)]);
-    if (single) {
-      const strings = site.arrays.find((one) => one.strings > 0)!.strings;
-      rows.push(['strings', figure(array.exactStrings, 1), figure(strings, 0), '']);
-    }
-  }
-  rows.push(
-    [
-      'bank, Ah',
-      `${figure(bank.capacityAh)} at ${figure(bank.dischargeTimeH, 0)} h`,
-      `${figure(site.bank.capacity)} at ${figure(site.bank.atRate, 0)} h`,
-      times(bank.capacityAh, site.bank.capacity),
-    ],
-    ['days without sun', figure(settings.autonomyDays), figure(summary.bank.autonomyDays), ''],
-  );
-  const sun = array
-    ? `${month} decides: ${figure(array.dailyLoadAh)} Ah a day at the bus, ${figure(array.sunHours)} h of sun on the plane, array-to-load ratio ${settings.ratio}, ${percent(settings.losses)} lost. `
-    : 'No array is large enough by hand: a month has no sun. ';
-  const store =
-    `Bank: ${figure(bank.unadjustedAh)} Ah without sun, set by ${bank.decidedBy}, x ${bank.temperatureFactor.toFixed(2)} for ${figure(hand.lowestC)} degC, x ${bank.margin} to spare.` +
-    " A bank gives more over a longer time: compare in the maker's table.";
-  return [
-    'By hand (IEEE 1562 array, IEEE 1013 bank), which knows no hours, snow or engine',
-    plainTable(['', 'by hand', 'this design', 'by hand is'], rows),
-    wrap(sun + store),
-  ].join('\n');
-}
-
-const times = (hand: number, design: number): string => (design > 0 ? `${(hand / design).toFixed(2)} times` : '');
