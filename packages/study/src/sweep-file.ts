@@ -25,24 +25,24 @@ export async function openSweepFile(path: string, plan: SweepPlan, take: (row: S
   const format = formatOf(path);
   const header = planHeader(plan);
   const head = `${headLines(format, header).join('\n')}\n`;
-  const isNew = !existsSync(path) || isTornHead(path, head);
+  const isNew = !existsSync(path) || accessing(path, () => isTornHead(path, head));
   let done = 0;
   if (!isNew) {
     await checkSameSweep(path, plan);
-    writing(path, () => dropTornLine(path));
+    accessing(path, () => dropTornLine(path));
     done = await readRows(path, header, take);
   }
-  const descriptor = writing(path, () => {
+  const descriptor = accessing(path, () => {
     mkdirSync(dirname(path), { recursive: true });
     return openSync(path, isNew ? 'w' : 'a');
   });
-  const write = (text: string) => writing(path, () => writeFileSync(descriptor, text));
+  const write = (text: string) => accessing(path, () => writeFileSync(descriptor, text));
   if (isNew) write(head);
   return {
     done,
     append: (rows) => write(rows.map((row) => `${rowLine(format, header, row)}\n`).join('')),
     close: () =>
-      writing(path, () => {
+      accessing(path, () => {
         fsyncSync(descriptor);
         closeSync(descriptor);
       }),
@@ -71,10 +71,10 @@ async function checkSameSweep(path: string, plan: SweepPlan): Promise<void> {
   }
 }
 
-function writing<Result>(path: string, act: () => Result): Result {
+function accessing<Result>(path: string, act: () => Result): Result {
   try {
     return act();
   } catch (error) {
-    throw new SweepFileError(`${path}: cannot be written: ${(error as Error).message}`);
+    throw new SweepFileError(`${path}: cannot be read or written: ${(error as Error).message}`);
   }
 }
