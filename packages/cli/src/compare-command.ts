@@ -1,10 +1,13 @@
-import { compareHtml, compareText, type NamedYear } from '@wintergap/report';
+import { compareHtml, compareText, type NamedYear, whyText } from '@wintergap/report';
+import { reasonRuns, rerunOf, type VariantReasons, variantReasons } from '@wintergap/study';
 import { loadSite, StageCache, simulateSite } from '@wintergap/year';
 import type { Command } from 'commander';
+import { runProgress } from './run-progress.js';
 import { unitsOption } from './units-option.js';
 import { writeWhole } from './whole-file.js';
 
 interface CompareOptions {
+  why?: boolean;
   json?: boolean;
   html?: string;
   units?: string;
@@ -15,6 +18,7 @@ export function addCompare(program: Command): void {
     .command('compare')
     .description("the site's variants side by side, differences against the base")
     .argument('<site>', 'site file (YAML)')
+    .option('--why', 'say why: leave each effect out of base and variant (with --json: these reasons alone)')
     .option('--json', 'print one JSON document: a summary for each design')
     .option('--html <file>', 'write the report, one page with charts')
     .option('--units <system>', 'metric or us, instead of what the site file says')
@@ -28,11 +32,28 @@ export function addCompare(program: Command): void {
       }));
       const units = unitsOption(options.units, site.base.units);
       if (options.html) writeWhole(options.html, await compareHtml(designs, units));
-      if (options.json) {
+      const reasons = options.why ? reasonsOf(designs, file, stages) : null;
+      if (options.json && reasons) process.stdout.write(`${JSON.stringify(reasons, null, 2)}\n`);
+      else if (options.json) {
         const summaries = Object.fromEntries(designs.map(({ name, result }) => [name, result.summary]));
         process.stdout.write(`${JSON.stringify(summaries, null, 2)}\n`);
       } else {
         process.stdout.write(`${compareText(designs, units)}\n`);
+        if (reasons) process.stdout.write(`\n${whyText(reasons, units)}\n`);
       }
     });
+}
+
+function reasonsOf([base, ...variants]: readonly NamedYear[], file: string, stages: StageCache): VariantReasons[] {
+  if (!base) return [];
+  const designs = [base, ...variants] as const;
+  const progress = runProgress();
+  const of = reasonRuns(designs);
+  let done = 0;
+  const reasons = variantReasons(
+    designs,
+    rerunOf(file, () => progress.onRun(++done, of), stages),
+  );
+  progress.stop();
+  return reasons;
 }

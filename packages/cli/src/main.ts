@@ -9,7 +9,9 @@ import { addOutlook } from './outlook-command.js';
 import { addSize } from './size-command.js';
 import { addStart } from './start-command.js';
 import { addSweep } from './sweep-command.js';
+import { addTilt } from './tilt-command.js';
 import { addWeather } from './weather-command.js';
+import { addWeigh } from './weigh-command.js';
 import { addYear } from './year-command.js';
 
 const program = new Command('wintergap')
@@ -21,9 +23,20 @@ const program = new Command('wintergap')
   .showSuggestionAfterError()
   .configureHelp({ helpWidth: 80 });
 
-for (const add of [addYear, addCompare, addSweep, addSize, addOutlook, addCarry, addCheck, addWeather, addStart]) {
+for (const add of [
+  addYear,
+  addCompare,
+  addSweep,
+  addSize,
+  addOutlook,
+  addCarry,
+  addWeigh,
+  addTilt,
+  addCheck,
+  addWeather,
+  addStart,
+])
   add(program);
-}
 
 try {
   await program.parseAsync();

@@ -1,6 +1,14 @@
-import { dayText, headline, ledgerCsv, yearHtml, yearText } from '@wintergap/report';
+import { dayText, headline, ledgerCsv, lossesText, yearHtml, yearText } from '@wintergap/report';
 import { dayOfDate } from '@wintergap/tally';
-import { changedDesign, designOf, loadSite, type SiteFile, simulateSite } from '@wintergap/year';
+import {
+  arrayLosses,
+  changedDesign,
+  designOf,
+  loadSite,
+  type SiteFile,
+  simulateSite,
+  type YearResult,
+} from '@wintergap/year';
 import type { Command } from 'commander';
 import { InputError } from './input-error.js';
 import { unitsOption } from './units-option.js';
@@ -13,6 +21,7 @@ interface YearOptions {
   html?: string;
   quiet?: boolean;
   day?: string;
+  losses?: boolean;
   age?: string;
   units?: string;
 }
@@ -28,6 +37,7 @@ export function addYear(program: Command): void {
     .option('--html <file>', 'write the report, one page with charts')
     .option('--quiet', 'print the first sentences only')
     .option('--day <MM-DD>', 'print the 24 hours of one day')
+    .option('--losses', "print where each array's energy goes, from its plane to the bus")
     .option('--age <years>', 'what the bank will do when it is so many years old')
     .option('--units <system>', 'metric or us, instead of what the site file says')
     .addHelpText('after', '\nExample:\n  wintergap year examples/kettle-pond.yaml --csv ledger.csv')
@@ -39,10 +49,21 @@ export function addYear(program: Command): void {
       if (options.csv) writeWhole(options.csv, ledgerCsv(result.ledger));
       const units = unitsOption(options.units, result.site.units);
       if (options.html) writeWhole(options.html, await yearHtml(result, units, options.variant));
-      if (options.day !== undefined) process.stdout.write(`${dayText(result, dayOption(options.day), units)}\n`);
+      if (options.losses) printLosses(result, options.json);
+      else if (options.day !== undefined) process.stdout.write(`${dayText(result, dayOption(options.day), units)}\n`);
       else if (options.json) process.stdout.write(`${JSON.stringify(result.summary, null, 2)}\n`);
       else process.stdout.write(`${options.quiet ? headline(result, units) : yearText(result, units)}\n`);
     });
+}
+
+function printLosses(result: YearResult, asJson: boolean | undefined): void {
+  const losses = arrayLosses(result);
+  if (!asJson) process.stdout.write(`${lossesText(result.site.name, losses)}\n`);
+  else {
+    // Monthly arrays as lists, not as mappings of twelve numbered keys.
+    const asList = (_key: string, value: unknown) => (value instanceof Float64Array ? Array.from(value) : value);
+    process.stdout.write(`${JSON.stringify(losses, asList, 2)}\n`);
+  }
 }
 
 function agedDesign(site: SiteFile, years: string, variant: string | undefined) {

@@ -8,6 +8,7 @@ export { lossesText } from './losses-text.js';
 export { outlookText } from './outlook-text.js';
 export { sizeText } from './size-text.js';
 export { type SweepPage, sweepText } from './sweep-text.js';
+export { tiltText } from './tilt-text.js';
 export { weatherText } from './weather-text.js';
 export { weighText } from './weigh-text.js';
 export { whyText } from './why-text.js';

@@ -25,16 +25,12 @@ function headline({ siteName, base, loads, effects }: SiteWeights): string {
     effects[0] && heaviest('effect', effects[0].name, effects[0].weight, base),
   ].filter((answer) => answer);
   const answer = answers.length > 0 ? answers.join('; ') : 'no single load or effect costs engine time or darkness';
-  const sentences = [wrap(`${siteName}: ${answer}.`)];
-  if (base.starts > 0) {
-    const runH = base.generatorHours / base.starts;
-    sentences.push(
-      wrap(
-        `Each weight is the year run again without that one thing; they do not add up. One run of the engine is ${figure(runH)} h: what weighs less may be the luck of a day. Array: what an effect takes from it in the months in which the engine runs.`,
-      ),
-    );
-  }
-  return sentences.join('\n');
+  const run =
+    base.starts > 0
+      ? ` One run of the engine is ${figure(base.generatorHours / base.starts)} h: what weighs less may be the luck of a day.`
+      : '';
+  const note = `Each weight is the year run again without that one thing; they do not add up.${run} Array: what an effect takes from it in the months with engine hours or dark load.`;
+  return `${wrap(`${siteName}: ${answer}.`)}\n${wrap(note)}`;
 }
 
 function heaviest(kind: string, name: string, { generatorHours, darkKWh }: Weight, base: Outcome): string {
@@ -47,36 +43,34 @@ function heaviest(kind: string, name: string, { generatorHours, darkKWh }: Weigh
 }
 
 /** The columns in which everything is weighed: heads with units, and how a weight or an outcome fills them. */
-function columns(anyDark: boolean, units: UnitSystem) {
+function columns(outcomes: readonly Outcome[], weights: readonly Weight[], units: UnitSystem) {
   const litres = (value: number) => figure(units === 'us' ? value / litresPerGallon : value);
-  const dark = (kWh: number) => (anyDark ? [figure(kWh)] : []);
+  const engine = outcomes.some(({ starts }) => starts > 0) || weights.some(({ starts }) => starts !== 0);
+  const dark = [...outcomes, ...weights].some(({ darkKWh }) => Math.abs(darkKWh) > 0.05);
+  const cells = (of: Outcome | Weight, lowest: number) => [
+    ...(engine ? [figure(of.generatorHours), figure(of.starts, 0), litres(of.fuelLitres)] : []),
+    ...(dark ? [figure(of.darkKWh)] : []),
+    percent(lowest),
+  ];
   return {
-    head: ['engine', 'starts', 'fuel', ...(anyDark ? ['dark'] : []), 'lowest'],
-    unit: ['h', '', units === 'us' ? 'gal' : 'L', ...(anyDark ? ['kWh'] : []), 'charge'],
-    ofOutcome: (outcome: Outcome) => [
-      figure(outcome.generatorHours),
-      figure(outcome.starts, 0),
-      litres(outcome.fuelLitres),
-      ...dark(outcome.darkKWh),
-      percent(outcome.darkMonthLowest),
-    ],
-    ofWeight: (weight: Weight) => [
-      figure(weight.generatorHours),
-      figure(weight.starts, 0),
-      litres(weight.fuelLitres),
-      ...dark(weight.darkKWh),
-      percent(weight.darkMonthLowestWithout),
-    ],
+    head: [...(engine ? ['engine', 'starts', 'fuel'] : []), ...(dark ? ['dark'] : []), 'lowest'],
+    unit: [...(engine ? ['h', '', units === 'us' ? 'gal' : 'L'] : []), ...(dark ? ['kWh'] : []), 'charge'],
+    ofOutcome: (outcome: Outcome) => cells(outcome, outcome.darkMonthLowest),
+    ofWeight: (weight: Weight) => cells(weight, weight.darkMonthLowestWithout),
   };
 }
 
-const anyDark = ({ base, loads, effects }: SiteWeights) =>
-  base.darkKWh > 0.05 || [...loads, ...effects].some(({ weight }) => weight.darkKWh < -0.05);
+const sharedColumns = ({ base, loads, effects }: SiteWeights, units: UnitSystem) =>
+  columns(
+    [base],
+    [...loads, ...effects].map(({ weight }) => weight),
+    units,
+  );
 
 function loadsTable(weights: SiteWeights, units: UnitSystem): string {
   const { loads, base } = weights;
   if (loads.length === 0) return '';
-  const shared = columns(anyDark(weights), units);
+  const shared = sharedColumns(weights, units);
   const standby = loads.some(({ standbyKWhYear }) => standbyKWhYear > 0);
   const optional = (cell: string) => (standby ? [cell] : []);
   const total = (of: (load: SiteWeights['loads'][number]) => number) => loads.reduce((sum, load) => sum + of(load), 0);
@@ -103,7 +97,7 @@ function loadsTable(weights: SiteWeights, units: UnitSystem): string {
 }
 
 function effectsTable(weights: SiteWeights, units: UnitSystem): string {
-  const shared = columns(anyDark(weights), units);
+  const shared = sharedColumns(weights, units);
   return fittingTable(
     ['Effects', 'array', ...shared.head],
     [
@@ -122,7 +116,8 @@ function chargerText(charger: ChargerSizes, units: UnitSystem): string {
   const { sizes, varies, enoughW, setLimitW } = charger;
   if (sizes.every(({ outcome }) => outcome.generatorHours === 0)) return '';
   const shared = columns(
-    sizes.some(({ outcome }) => outcome.darkKWh > 0.05),
+    sizes.map(({ outcome }) => outcome),
+    [],
     units,
   );
   const table = fittingTable(
@@ -153,16 +148,21 @@ function cabinetText(choices: readonly CabinetChoice[], units: UnitSystem): stri
   const [own, ...others] = choices;
   if (!own || others.length === 0) return '';
   const shared = columns(
-    choices.some(({ outcome }) => outcome.darkKWh > 0.05),
+    choices.map(({ outcome }) => outcome),
+    [],
     units,
   );
   const heated = choices.some(({ heaterKWh }) => heaterKWh > 0.05);
   const degrees = units === 'us' ? 'degF' : 'degC';
   const inDegrees = (celsius: number) => figure(units === 'us' ? celsius * 1.8 + 32 : celsius, 0);
   const answer = others.map(({ name, outcome }) => {
-    const saved = own.outcome.generatorHours - outcome.generatorHours;
-    if (Math.abs(saved) < 0.05) return `${name} changes no engine hour`;
-    return `${name} ${saved > 0 ? 'saves' : 'adds'} ${figure(Math.abs(saved))} engine hours`;
+    const hours = own.outcome.generatorHours - outcome.generatorHours;
+    if (Math.abs(hours) >= 0.05)
+      return `${name} ${hours > 0 ? 'saves' : 'adds'} ${figure(Math.abs(hours))} engine hours`;
+    const dark = own.outcome.darkKWh - outcome.darkKWh;
+    if (Math.abs(dark) >= 0.05)
+      return `${name} ${dark > 0 ? 'lights' : 'darkens'} ${figure(Math.abs(dark))} kWh of load`;
+    return `${name} changes nothing`;
   });
   const table = fittingTable(
     ['Cabinet', ...shared.head, 'coldest', 'warmest', ...(heated ? ['heater'] : [])],

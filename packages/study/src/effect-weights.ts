@@ -1,13 +1,13 @@
 import type { Site, YearResult } from '@wintergap/year';
 import { type Effect, effects, isPresent } from './effects.js';
-import { engineMonths, sumInMonths } from './engine-months.js';
+import { leanMonths, sumInMonths } from './lean-months.js';
 import { heavierFirst, outcomeOf, type Weight, weightOf } from './outcome.js';
 
 /** One effect and what the year would be without it. */
 export interface EffectWeight {
   name: string;
   meaning: string;
-  /** Array energy it takes in the months in which the engine runs, kWh: exact, where hours are lumpy. */
+  /** Array energy it takes in the months in which the engine runs or load stays dark, kWh: exact, where hours are lumpy. */
   arrayKWh: number;
   weight: Weight;
 }
@@ -24,7 +24,7 @@ export function presentEffects({ site, arrays }: YearResult): Effect[] {
  */
 export function effectWeights(base: YearResult, rerun: (site: Site) => YearResult): EffectWeight[] {
   const withIt = outcomeOf(base);
-  const months = engineMonths([base]);
+  const months = leanMonths([base]);
   const offered = ({ ledger }: YearResult) => sumInMonths(ledger.arrayAvailableWh, months) / 1000;
   return presentEffects(base)
     .map((effect) => {

@@ -5,6 +5,8 @@ export interface Effect {
   name: string;
   /** What leaving it out means, as far as the name does not say. */
   meaning: string;
+  /** What it takes energy from: what the array offers, what loads and electronics draw, or what the bank gives back. */
+  takesFrom: 'array' | 'draw' | 'bank';
   /** The design without it; an equal design where it has none of it. */
   without(site: Site): Site;
 }
@@ -28,30 +30,49 @@ export const effects: readonly Effect[] = [
   {
     name: 'skyline',
     meaning: 'clear view all round',
+    takesFrom: 'array',
     without: ({ horizon, ...site }) => ({ ...site, skyline: [] }),
   },
   {
     name: 'snow on the array',
     meaning: 'never covered',
+    takesFrom: 'array',
     // The snow on the ground stays, and the light it throws.
     without: (site) => ({ ...site, snow: { ...site.snow, onArray: false } }),
   },
-  { name: 'soiling', meaning: 'always clean', without: (site) => withLosses(site, { soiling: 0 }) },
-  { name: 'mismatch', meaning: 'all modules alike', without: (site) => withLosses(site, { mismatch: 0 }) },
+  { name: 'soiling', meaning: 'always clean', takesFrom: 'array', without: (site) => withLosses(site, { soiling: 0 }) },
+  {
+    name: 'mismatch',
+    meaning: 'all modules alike',
+    takesFrom: 'array',
+    without: (site) => withLosses(site, { mismatch: 0 }),
+  },
   {
     name: 'ageing of the modules',
     meaning: 'as on the first day',
+    takesFrom: 'array',
     without: (site) =>
       eachArray(site, (array) => (array.losses.age === 0 ? array : { ...array, losses: { ...array.losses, age: 0 } })),
   },
   {
     name: 'array cable',
     meaning: 'without resistance',
+    takesFrom: 'array',
     without: (site) => eachArray(site, ({ cable, ...array }) => array),
+  },
+  {
+    name: 'direct connection',
+    meaning: 'best voltage always',
+    takesFrom: 'array',
+    without: (site) =>
+      eachArray(site, (array) =>
+        array.controller.kind === 'direct' ? { ...array, controller: idealTracker(array.controller) } : array,
+      ),
   },
   {
     name: 'controller conversion',
     meaning: '100 % efficient',
+    takesFrom: 'array',
     without: (site) =>
       eachArray(site, (array) =>
         array.controller.kind === 'direct' ? array : { ...array, controller: { ...array.controller, efficiency: 1 } },
@@ -60,12 +81,19 @@ export const effects: readonly Effect[] = [
   {
     name: 'controller at night',
     meaning: 'draws nothing',
+    takesFrom: 'draw',
     without: (site) => eachArray(site, (array) => ({ ...array, controller: { ...array.controller, nightDraw: 0 } })),
   },
-  { name: 'tracker drive', meaning: 'draws nothing', without: (site) => eachArray(site, withoutDrive) },
+  {
+    name: 'tracker drive',
+    meaning: 'draws nothing',
+    takesFrom: 'draw',
+    without: (site) => eachArray(site, withoutDrive),
+  },
   {
     name: 'cold or hot bank',
     meaning: `kept at ${referenceC} degC`,
+    takesFrom: 'bank',
     without: (site) => ({
       ...site,
       bank: {
@@ -82,6 +110,7 @@ export const effects: readonly Effect[] = [
   {
     name: 'inverter idling',
     meaning: 'draws nothing',
+    takesFrom: 'draw',
     // A search mode that never draws: the losses that go with the load stay as they are.
     without: (site) =>
       site.inverter && site.inverter.idle > 0
@@ -91,9 +120,22 @@ export const effects: readonly Effect[] = [
   {
     name: 'standby of loads',
     meaning: 'all unplugged',
+    takesFrom: 'draw',
     without: (site) => ({ ...site, loads: site.loads.map((load) => ({ ...load, standby: 0 })) }),
   },
 ];
+
+/** A maximum-power controller that loses nothing, with the current limit of a direct one. */
+function idealTracker({ maxCurrent, nightDraw }: Extract<SiteArray['controller'], { kind: 'direct' }>) {
+  const noLimit = 1e6;
+  return {
+    kind: 'maximum-power' as const,
+    maxVoltage: noLimit,
+    maxCurrent: maxCurrent ?? noLimit,
+    efficiency: 1,
+    nightDraw,
+  };
+}
 
 function withoutDrive(array: SiteArray): SiteArray {
   const { mount } = array;

@@ -1,3 +1,4 @@
+export { type BestTilts, bestTilts, type TiltAim, type TiltChoice } from './best-tilts.js';
 export type { CabinetChoice } from './cabinet-weights.js';
 export type { ChargerSize, ChargerSizes } from './charger-sizes.js';
 export type { DesignAxis } from './design-axis.js';

@@ -1,7 +1,8 @@
+import { monthlySums } from '@wintergap/tally';
 import { arrayLosses, type Site, type YearResult } from '@wintergap/year';
 import { presentEffects } from './effect-weights.js';
 import { type Effect, effects } from './effects.js';
-import { engineMonths, sumInMonths } from './engine-months.js';
+import { leanMonths, sumInMonths } from './lean-months.js';
 import { outcomeOf } from './outcome.js';
 
 /** Why a variant's engine runs longer or shorter than the base's. Differences are variant less base. */
@@ -9,16 +10,17 @@ export interface VariantReasons {
   variant: string;
   generatorHours: number;
   fuelLitres: number;
-  /** Mean length of an engine run, h: a smaller part may be the luck of a day. */
-  runHours: number;
-  /** The part of the difference that is gone once an effect is left out of both designs; largest first. */
-  effects: { name: string; generatorHours: number; fuelLitres: number }[];
+  /**
+   * The part of the difference that is gone once an effect is left out of both designs, and how much more energy it
+   * takes from the variant in the lean months; largest first.
+   */
+  effects: { name: string; takenKWh: number; generatorHours: number; fuelLitres: number }[];
   /** What the effects do not explain: what the variant is about, such as where its plane points. */
   restHours: number;
   energy: EnergyReasons;
 }
 
-/** Differences of energy in the months in which either design's engine runs, kWh: exact, where hours are lumpy. */
+/** Differences of energy in the months in which either design runs an engine or leaves load dark, kWh: exact, where hours are lumpy. */
 export interface EnergyReasons {
   months: number[];
   arrayOfferedKWh: number;
@@ -35,33 +37,43 @@ export interface NamedResult {
   result: YearResult;
 }
 
+/** Difference of what an effect takes from two designs below which it is no reason, kWh: charging losses vary as much. */
+const noReasonKWh = 2;
+
 /**
  * The reasons for each variant's difference from the base, the first design: every effect that one of them has is left
- * out of both, and the difference of the two years compared with the one with it.
+ * out of both, and the difference of the two years compared with the one with it. An effect counts as a reason only if
+ * it takes more energy from the design that runs the engine longer for it: any relief makes all differences smaller.
  */
 export function variantReasons(
   [base, ...variants]: readonly [NamedResult, ...NamedResult[]],
   rerun: (site: Site) => YearResult,
 ): VariantReasons[] {
-  const baseWithout = new Map<Effect, Cost>();
+  const baseWithout = new Map<Effect, Relieved>();
   return variants.map(({ name, result }) => {
     const total = difference(costOf(result), costOf(base.result));
-    const parts = effectsOfEither(base.result, result).map((effect) => {
-      let held = baseWithout.get(effect);
-      if (!held) {
-        held = costOf(rerun(effect.without(base.result.site)));
-        baseWithout.set(effect, held);
-      }
-      const without = difference(costOf(rerun(effect.without(result.site))), held);
-      return { name: effect.name, ...difference(total, without) };
+    const months = leanMonths([base.result, result]);
+    const reasons = effectsOfEither(base.result, result).flatMap((effect) => {
+      const relieved = (design: YearResult): Relieved => {
+        const year = rerun(effect.without(design.site));
+        return { cost: costOf(year), sideWh: sideWh(year, effect.takesFrom) };
+      };
+      const held = baseWithout.get(effect) ?? relieved(base.result);
+      baseWithout.set(effect, held);
+      const without = relieved(result);
+      const gapKWh = (of: YearResult, freed: Relieved) =>
+        inMonths(freed.sideWh, months) - inMonths(sideWh(of, effect.takesFrom), months);
+      const takenKWh = gapKWh(result, without) - gapKWh(base.result, held);
+      const hours = difference(total, difference(without.cost, held.cost));
+      const isReason = Math.abs(takenKWh) >= noReasonKWh && takenKWh > 0 === hours.generatorHours > 0;
+      return isReason ? [{ name: effect.name, takenKWh, ...hours }] : [];
     });
     return {
       variant: name,
       ...total,
-      runHours: meanRun([base.result, result]),
-      effects: parts.sort((one, other) => Math.abs(other.generatorHours) - Math.abs(one.generatorHours)),
-      restHours: parts.reduce((rest, part) => rest - part.generatorHours, total.generatorHours),
-      energy: energyReasons(base.result, result),
+      effects: reasons.sort((one, other) => Math.abs(other.generatorHours) - Math.abs(one.generatorHours)),
+      restHours: reasons.reduce((rest, part) => rest - part.generatorHours, total.generatorHours),
+      energy: energyReasons(base.result, result, months),
     };
   });
 }
@@ -89,12 +101,6 @@ function costOf(result: YearResult): Cost {
   return { generatorHours, fuelLitres };
 }
 
-function meanRun(results: readonly YearResult[]): number {
-  const starts = results.reduce((sum, { summary }) => sum + summary.generator.starts, 0);
-  const hours = results.reduce((sum, { summary }) => sum + summary.generator.hours, 0);
-  return starts > 0 ? hours / starts : 0;
-}
-
 const lossColumns = [
   'bankLossWh',
   'selfDischargeWh',
@@ -104,8 +110,37 @@ const lossColumns = [
   'ownUseWh',
 ] as const;
 
-function energyReasons(base: YearResult, variant: YearResult): EnergyReasons {
-  const months = engineMonths([base, variant]);
+/** Cost of a year without an effect, and what the side it acts on had to give by month, Wh. */
+interface Relieved {
+  cost: Cost;
+  sideWh: Float64Array;
+}
+
+/** What array, draw or bank contribute by month, Wh, more being better: free of what the engine's runs feed back. */
+function sideWh({ ledger, load }: YearResult, side: Effect['takesFrom']): Float64Array {
+  switch (side) {
+    case 'array':
+      return monthlySums(ledger.arrayAvailableWh);
+    case 'draw':
+      return less([load.acW, load.dcW, ledger.inverterLossWh, ledger.converterLossWh, ledger.ownUseWh]);
+    case 'bank':
+      return less([ledger.bankLossWh, ledger.selfDischargeWh]);
+  }
+}
+
+function less(columns: readonly Float64Array[]): Float64Array {
+  const net = new Float64Array(12);
+  for (const column of columns) {
+    const sums = monthlySums(column);
+    for (let m = 0; m < 12; m++) net[m]! -= sums[m]!;
+  }
+  return net;
+}
+
+const inMonths = (monthlyWh: Float64Array, months: readonly number[]) =>
+  months.reduce((sum, month) => sum + monthlyWh[month - 1]! / 1000, 0);
+
+function energyReasons(base: YearResult, variant: YearResult, months: number[]): EnergyReasons {
   const kWh = (of: (result: YearResult) => number) => (of(variant) - of(base)) / 1000;
   const load = ({ load: { acW, dcW } }: YearResult) => sumInMonths(acW, months) + sumInMonths(dcW, months);
   return {

@@ -1,0 +1,256 @@
+import { readFileSync } from 'node:fs';
+import { lossesText, tiltText, weighText, whyText } from '@wintergap/report';
+import { bestTilts, rerunOf, type SiteWeights, variantReasons, weighSite } from '@wintergap/study';
+import { monthlySums, yearSum } from '@wintergap/tally';
+import {
+  arrayLosses,
+  changedDesign,
+  loadSite,
+  parseSite,
+  type Site,
+  StageCache,
+  simulateSite,
+  type YearResult,
+} from '@wintergap/year';
+import { expect, test } from 'vitest';
+
+const pathOf = (name: string) => new URL(`../examples/${name}.yaml`, import.meta.url).pathname;
+const pond = loadSite(pathOf('kettle-pond'));
+const cabin = loadSite(pathOf('controllers'));
+const stages = new StageCache();
+const run = (site: Site, file = pond.file): YearResult => simulateSite(site, file, stages);
+const changed = (changes: Record<string, unknown>) => run(changedDesign(pond, changes)).summary;
+const total = (values: Float64Array) => values.reduce((sum, value) => sum + value, 0);
+const longestLine = (text: string) => Math.max(...text.split('\n').map((line) => line.length));
+
+const base = run(pond.base);
+const weights = weighSite(pond, pond.base);
+const cabinWeights = weighSite(cabin, { ...cabin.base, loads: cabin.base.loads.slice(0, 1) });
+
+const effect = (name: string) => weights.effects.find((one) => one.name === name)!;
+
+// The same changes written into the site file: the second way to the same year.
+test('an effect weighs what the year differs by when the site file leaves it out', () => {
+  const before = base.summary.generator;
+  for (const [name, changes] of [
+    ['snow on the array', { snow: { onArray: false } }],
+    ['skyline', { skyline: [] }],
+    ['soiling', { 'arrays.0.losses.soiling': '0 %' }],
+    ['controller conversion', { 'arrays.0.controller.efficiency': '100 %' }],
+    ['controller at night', { 'arrays.0.controller.nightDraw': '0 W' }],
+  ] as const) {
+    const { generator } = changed(changes);
+    expect(effect(name).weight.generatorHours, name).toBe(before.hours - generator.hours);
+    expect(effect(name).weight.fuelLitres, name).toBe(before.fuelLitres - generator.fuelLitres);
+    expect(effect(name).weight.starts, name).toBe(before.starts - generator.starts);
+  }
+});
+
+test('a load weighs what the year differs by without it', () => {
+  const written = pond.document.content.loads as { name: string }[];
+  const { name } = weights.loads[0]!;
+  const without = changed({ loads: written.filter((load) => load.name !== name) });
+  expect(weights.loads[0]!.weight.generatorHours).toBe(base.summary.generator.hours - without.generator.hours);
+  expect(weights.loads[0]!.weight.generatorHours).toBeGreaterThan(5);
+});
+
+test('the loads share the energy of the year and of December among them', () => {
+  const sum = weights.loads.reduce((kWh, load) => kWh + load.kWhYear, 0);
+  expect(sum).toBeCloseTo(base.summary.load.acKWh + base.summary.load.dcKWh, 6);
+  expect(weights.loads.reduce((share, load) => share + load.decemberShare, 0)).toBeCloseTo(1, 9);
+});
+
+test('a load of nothing weighs nothing, and standby and events are told apart', () => {
+  const text = readFileSync(pond.file, 'utf8')
+    .replace(
+      'loads:\n',
+      'loads:\n  - { name: doorbell, power: 0 W, bus: dc }\n  - { name: stereo, power: 9 W, runs: 0 %, bus: ac, standby: 5 W }\n',
+    )
+    .replace('generator:\n', 'events: [{ name: party, on: 12-20, at: 18, lasts: 6 h, energy: 9 kWh }]\n\ngenerator:\n');
+  const site = parseSite(text, pond.file);
+  // The first three loads and the party: few years to run.
+  const { loads } = weighSite(site, { ...site.base, loads: site.base.loads.slice(0, 3) });
+  const load = (name: string) => loads.find((one) => one.name === name)!;
+  expect(load('doorbell').weight).toMatchObject({ generatorHours: 0, fuelLitres: 0, starts: 0, darkKWh: 0 });
+  expect(load('stereo').standbyKWhYear).toBeCloseTo(0.005 * 8760, 9);
+  expect(load('stereo').kWhYear).toBeCloseTo(0.005 * 8760, 9);
+  expect(load('party').kind).toBe('event');
+  expect(load('party').kWhYear).toBeCloseTo(9, 9);
+  expect(load('party').weight.fuelLitres).toBeGreaterThan(1);
+});
+
+// 18 W in 8760 hours: a set that gives DC never relieves the inverter, and no load stays dark.
+test('an inverter that idles for nothing saves its idle draw and no other loss', () => {
+  const idle = run({
+    ...pond.base,
+    inverter: { ...pond.base.inverter!, search: { idle: 0, below: pond.base.inverter!.power } },
+  });
+  const savedKWh = (yearSum(base.ledger.inverterLossWh) - yearSum(idle.ledger.inverterLossWh)) / 1000;
+  expect(savedKWh).toBeCloseTo(0.018 * 8760, 6);
+  expect(effect('inverter idling').weight.generatorHours).toBe(
+    base.summary.generator.hours - idle.summary.generator.hours,
+  );
+});
+
+test('an effect that a design has nothing of is not listed', () => {
+  const names = weights.effects.map(({ name }) => name);
+  for (const absent of ['tracker drive', 'direct connection', 'standby of loads', 'ageing of the modules']) {
+    expect(names).not.toContain(absent);
+  }
+  expect(names).toContain('snow on the array');
+});
+
+test('a large set runs until acceptance limits it: beyond some size its hours stop falling and only its fuel grows', () => {
+  const { sizes, varies, enoughW } = weights.charger!;
+  expect(varies).toBe('output');
+  const at = (times: number) => sizes.find((size) => size.times === times)!;
+  expect(at(0.5).outcome.generatorHours).toBeGreaterThan(1.3 * at(1).outcome.generatorHours);
+  expect(at(4).outcome.generatorHours).toBeGreaterThan(0.9 * at(2).outcome.generatorHours);
+  expect(at(4).outcome.fuelLitres).toBeGreaterThan(1.2 * at(2).outcome.fuelLitres);
+  expect(at(4).meanOutputW).toBeLessThan(0.5 * at(4).powerW);
+  expect(enoughW).not.toBeNull();
+  for (const { powerW, meanOutputW } of sizes) expect(meanOutputW).toBeLessThanOrEqual(powerW);
+});
+
+test('chargers of an AC set are tried up to what the set gives', () => {
+  const { charger } = cabinWeights;
+  expect(charger!.varies).toBe('charger');
+  expect(charger!.setLimitW).toBeCloseTo(1600 * 0.85, 9);
+  expect(charger!.sizes.filter(({ powerW }) => powerW >= charger!.setLimitW!)).toHaveLength(1);
+});
+
+test('more foam keeps the bank warmer in the cold', () => {
+  const { cabinet } = cabinWeights;
+  const [own, foam, half] = cabinet!;
+  expect(foam!.name).toBe('2 inches more foam');
+  expect(foam!.coldestBankC).toBeGreaterThan(own!.coldestBankC + 2);
+  // 2 inches on 2 inches is a little less than half the loss, since the air at the walls insulates as well.
+  expect(half!.coldestBankC).toBeGreaterThan(foam!.coldestBankC - 1);
+});
+
+test('the parts of a difference and the rest add up to it', () => {
+  const designs = [
+    { name: 'base', result: run(cabin.base, cabin.file) },
+    ...['maximum-power', 'large, direct'].map((name) => ({ name, result: run(cabin.variants.get(name)!, cabin.file) })),
+  ] as const;
+  const reasons = variantReasons(
+    [designs[0]!, ...designs.slice(1)],
+    rerunOf(cabin.file, () => {}, stages),
+  );
+  for (const { generatorHours, effects, restHours, energy } of reasons) {
+    expect(effects.reduce((sum, part) => sum + part.generatorHours, restHours)).toBeCloseTo(generatorHours, 9);
+    expect(energy.arrayParts.reduce((sum, part) => sum + part.kWh, 0)).toBeCloseTo(energy.arrayOfferedKWh, 6);
+  }
+  // What sets a maximum-power controller apart from a direct connection is that connection.
+  const tracked = reasons.find(({ variant }) => variant === 'maximum-power')!;
+  expect(tracked.effects[0]!.name).toBe('direct connection');
+  expect(tracked.effects[0]!.generatorHours / tracked.generatorHours).toBeGreaterThan(0.8);
+  expect(longestLine(whyText(reasons, 'metric'))).toBeLessThanOrEqual(80);
+});
+
+test('a variant like the base differs by nothing, for no reason', () => {
+  const sunless = run({ ...cabin.base, arrays: [] }, cabin.file);
+  const designs = [
+    { name: 'base', result: sunless },
+    { name: 'same', result: sunless },
+  ] as const;
+  const [reason] = variantReasons(designs, (site) => run(site, cabin.file));
+  expect(reason).toMatchObject({ generatorHours: 0, fuelLitres: 0, effects: [], restHours: 0 });
+  expect(whyText([reason!], 'metric')).toContain('same: no difference.');
+});
+
+test('the array chain closes on the ledger, month by month', () => {
+  const used = monthlySums(base.ledger.arrayUsedWh);
+  const [{ chain }] = arrayLosses(base) as [ReturnType<typeof arrayLosses>[number]];
+  for (let m = 0; m < 12; m++) expect(chain.restKWh[m]! / (used[m]! / 1000)).toBeCloseTo(1, 6);
+  const taken = chain.losses.reduce((sum, { kWh }) => sum + total(kWh), 0);
+  expect(total(chain.startKWh) - taken).toBeCloseTo(base.summary.array.usedKWh, 6);
+  const loss = (name: string) => total(chain.losses.find((line) => line.name === name)!.kWh);
+  expect(loss('throttled')).toBeCloseTo(base.summary.array.throttledKWh, 6);
+  expect(loss('current limit')).toBeCloseTo(base.summary.array.clippedKWh, 6);
+  // 97 % of what comes in goes out.
+  const rest = base.summary.array.availableKWh;
+  expect(loss('conversion')).toBeCloseTo((rest / 0.97) * 0.03, 6);
+});
+
+test('the chains of several arrays, one of them direct, close together and name what the voltage within the hour does', () => {
+  const [roof] = cabin.base.arrays;
+  const tracked = cabin.variants.get('in series')!.arrays[0]!;
+  const both = run({ ...cabin.base, arrays: [roof!, { ...tracked, name: 'shed', inSeries: 3 }] }, cabin.file);
+  const losses = arrayLosses(both);
+  expect(losses.map(({ name }) => name)).toEqual(['roof', 'shed']);
+  const used = monthlySums(both.ledger.arrayUsedWh);
+  for (let m = 0; m < 12; m++) {
+    const rest = losses.reduce((sum, { chain }) => sum + chain.restKWh[m]!, 0);
+    expect(rest / (used[m]! / 1000)).toBeCloseTo(1, 6);
+  }
+  const line = (i: number, name: string) => total(losses[i]!.chain.losses.find((loss) => loss.name === name)!.kWh);
+  expect(line(0, 'held away')).toBeGreaterThan(10);
+  expect(Math.abs(line(0, 'voltage in the hour'))).toBeLessThan(0.01 * total(losses[0]!.chain.startKWh));
+  expect(line(1, 'held away')).toBe(0);
+  expect(line(1, 'voltage in the hour')).toBe(0);
+});
+
+test('no other single tilt catches more light, and two catch no less than one', () => {
+  const fixed = pond.variants.get('fixed')!;
+  const tilts = bestTilts(pond, fixed);
+  const light = (tilt: number) => {
+    const result = run({ ...fixed, arrays: [{ ...fixed.arrays[0]!, mount: { kind: 'fixed', tilt, azimuth: 180 } }] });
+    return yearSum(result.arrays[0]!.dc.litWm2) / 1000;
+  };
+  const { one, two } = tilts.best.year;
+  expect(one.yearKWhM2).toBeCloseTo(light(one.tilts[0]!.tiltDeg), 6);
+  for (const tilt of [20, 30, 40, 50, 60, 70]) expect(light(tilt)).toBeLessThanOrEqual(one.yearKWhM2);
+  expect(two.yearKWhM2).toBeGreaterThan(one.yearKWhM2);
+  const [winter, summer] = two.tilts;
+  expect(winter!.tiltDeg).toBeGreaterThan(summer!.tiltDeg);
+  const dark = tilts.best['dark months'];
+  expect(dark.one.tilts[0]!.tiltDeg).toBeGreaterThan(one.tilts[0]!.tiltDeg);
+  expect(dark.one.darkMonthsKWhM2).toBeGreaterThan(one.darkMonthsKWhM2);
+  const engine = tilts.best.engine;
+  expect(engine.one.outcome.generatorHours).toBeLessThanOrEqual(one.outcome.generatorHours);
+  expect(engine.two.outcome.generatorHours).toBeLessThanOrEqual(engine.one.outcome.generatorHours);
+  expect(longestLine(tiltText(tilts, 'metric'))).toBeLessThanOrEqual(80);
+  expect(longestLine(tiltText(tilts, 'us'))).toBeLessThanOrEqual(80);
+});
+
+test('a mount without a tilt, and an array that is not there, are refused by name', () => {
+  expect(() => bestTilts(pond, pond.base, 'roof')).toThrow('no array is called "roof"; there are garden pole');
+  const flat: Site = {
+    ...pond.base,
+    arrays: [{ ...pond.base.arrays[0]!, mount: { kind: 'one-axis', axisTilt: 0, axisAzimuth: 180, limit: 60 } }],
+  };
+  expect(() => bestTilts(pond, flat, 'garden pole')).toThrow('has no tilt to choose');
+  expect(() => bestTilts(pond, flat)).toThrow('no tilt to choose');
+});
+
+test('the pages fit 80 columns, whatever the names and sizes', () => {
+  expect(weighText(weights, 'metric')).toContain('the heaviest effect is snow on the array');
+  const long: SiteWeights = {
+    ...weights,
+    loads: weights.loads.map((load) => ({
+      ...load,
+      name: `${load.name} in the far shed behind the pond`,
+      standbyKWhYear: 12,
+    })),
+    base: { ...weights.base, darkKWh: 12_345, generatorHours: 4567, fuelLitres: 12_345 },
+  };
+  for (const units of ['metric', 'us'] as const) {
+    expect(longestLine(weighText(weights, units))).toBeLessThanOrEqual(80);
+    expect(longestLine(weighText(long, units))).toBeLessThanOrEqual(80);
+  }
+  const large = run({ ...pond.base, arrays: [{ ...pond.base.arrays[0]!, strings: 40 }] });
+  for (const result of [base, large]) {
+    expect(longestLine(lossesText('Kettle Pond honey house', arrayLosses(result)))).toBeLessThanOrEqual(80);
+  }
+});
+
+test('a place without an engine is weighed in darkness', () => {
+  const { generator, ...rest } = pond.base;
+  const dark = weighSite(pond, { ...rest, loads: rest.loads.slice(0, 2), arrays: [] });
+  expect(dark.charger).toBeNull();
+  expect(dark.loads[0]!.weight.darkKWh).toBeGreaterThan(0);
+  const page = weighText(dark, 'metric');
+  expect(page.replaceAll('\n', ' ')).toContain('kWh less stay dark');
+  expect(page).not.toContain('starts');
+});
