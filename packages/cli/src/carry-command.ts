@@ -19,8 +19,9 @@ hydrogen and the verdict is in hours, fuel and kWh:
     store: { in: { efficiency: 65 %, minimumLoad: 10 %, standby: 20 W },
              standing: 0.1 %/day, out: { efficiency: 50 % } }
   costs:
-    { years: 20, discount: 3 %, array: 600 /kW, bank: 200 /kWh,
-      engine: { price: 1800, life: 2000 h, service: 0.4 /h }, fuelEscalation: 1 %,
+    { years: 20, discount: 3 %, fuelEscalation: 1 %,
+      array: 600 /kW, bank: 200 /kWh,
+      engine: { price: 1800, life: 2000 h, service: 0.4 /h },
       store: { in: 1500 /kW, kept: 20 /kWh, out: 2500 /kW, upkeep: 100 /year,
                lives: { in: 12 years, kept: 25 years, out: 10 years } } }
 

@@ -42,7 +42,7 @@ function balanceText(study: CarryStudy, units: UnitSystem): string {
   if (judged.judgement.verdict !== 'nothing to retire') {
     const { size } = judged.judgement;
     const { totals } = judged.storeYear;
-    const converter = `${power(judged.year.powerW / 1000)} kW`;
+    const converter = `${power(judged.judgement.store.converterOut.powerW / 1000)} kW`;
     const holds = asItIs.site.generator
       ? `${converter} in the engine's place hold the bank, at any hour, where the engine would start`
       : `${converter} hold the bank a little above its floor`;

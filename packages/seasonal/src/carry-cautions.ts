@@ -4,12 +4,11 @@ import { hydrogenCaution } from './hydrogen.js';
 /** A bank warmer than this ages fast: common practice, no source. */
 const hotBankC = 45;
 /** Dark load beyond any store that is worth a word, kWh a year. */
-const notableKWh = 1;
+export const notableKWh = 1;
 
 /** What the owner must know before a seasonal store is planned; the dangers last, so that they are read last. */
 export function carryCautions(study: CarryStudy): { code: string; text: string }[] {
   const { judged, closing, costs, technology, asItIs } = study;
-  if (judged.judgement.verdict === 'nothing to retire') return [];
   const cautions: { code: string; text: string }[] = [];
   const add = (code: string, text: string) => cautions.push({ code, text });
   const beyondKWh = judged.year.beyondWh / 1000;
@@ -19,6 +18,7 @@ export function carryCautions(study: CarryStudy): { code: string; text: string }
       `${Math.round(beyondKWh)} kWh of AC load are above what the inverter can give; no store on the DC bus answers them`,
     );
   }
+  if (judged.judgement.verdict === 'nothing to retire') return cautions;
   if (closing?.closes && judged.judgement.size.closes && judged.scale < closing.scaleWithAllowance * 0.99) {
     const spare = Math.round((judged.scale / closing.scale - 1) * 100);
     add('small-allowance', `the array has ${spare} % to spare for losses nobody knows yet; 20 % is common practice`);

@@ -1,5 +1,6 @@
 import { SiteError } from '@wintergap/year';
 import { expect, test } from 'vitest';
+import { readCarryQuestion } from './carry-question.js';
 import { readCarry, technologiesOf } from './carry-section.js';
 import { inventedSite } from './site.fixture.js';
 
@@ -51,4 +52,9 @@ test.each([
   expect(() => read(carry)).toThrow(SiteError);
   expect(() => read(carry)).toThrow(message);
   expect(() => read(carry)).toThrow(/invented\.yaml:\d+:\d+: /);
+});
+
+test('problems of carry and costs are reported together', () => {
+  const site = inventedSite('\ncarry: { largestArray: 1000 }\ncosts: { years: 0 }\n');
+  expect(() => readCarryQuestion(site)).toThrow(/carry\.largestArray: found 1000.*\n.*costs\.years: found 0/);
 });

@@ -7,10 +7,11 @@ import {
   simulateSite,
   type YearResult,
 } from '@wintergap/year';
-import { type CarrySettings, type NamedTechnology, readCarry, technologiesOf } from './carry-section.js';
+import { readCarryQuestion } from './carry-question.js';
+import { type CarrySettings, type NamedTechnology, technologiesOf } from './carry-section.js';
 import { type ConverterYear, carryBalance, converterInEnginePlace } from './converter-in-engine-place.js';
 import { sumAndPeak } from './converter-trade.js';
-import { type Costs, readCosts } from './costs-section.js';
+import type { Costs } from './costs-section.js';
 import { type DesignCost, lifeCycleOfDesign, lifeCycleOfYear, ratedKW } from './design-cost.js';
 import { judgeStore, type StoreJudgement } from './judge-store.js';
 import { costOfEngine, engineUse, judgementPrices } from './judgement-prices.js';
@@ -60,7 +61,7 @@ export interface CarryStudy {
 }
 
 /** Demand below which there is nothing to retire, kWh a year. */
-const noDemandKWh = 1e-6;
+const noDemandKWh = 0.05;
 /** Years simulated when closing takes all its steps and no converter out has to be made larger. */
 const usualYears = 25;
 
@@ -82,8 +83,7 @@ export function studyCarry(
   stages = new StageCache(),
 ): CarryStudy {
   const site = designOf(file, variant);
-  const settings = readCarry(file);
-  const costs = readCosts(file);
+  const { settings, costs } = readCarryQuestion(file);
   let yearsSimulated = 0;
   const simulate = (design: typeof site): YearResult => {
     onYear?.(yearsSimulated, Math.max(usualYears, yearsSimulated));
@@ -108,7 +108,7 @@ export function studyCarry(
     if (known) return known;
     const year = needsHelp
       ? converterInEnginePlace(withScaledArray(site, scale), asItIs, simulate)
-      : { ...balance, year: asItIs, powerW: 0 };
+      : { ...balance, demandWh: new Float64Array(balance.demandWh.length), year: asItIs, powerW: 0 };
     years.set(scale, year);
     return year;
   };

@@ -1,3 +1,4 @@
+import { notableKWh } from './carry-cautions.js';
 import type { CarryStudy } from './carry-study.js';
 import { verdictText } from './verdict-text.js';
 
@@ -14,6 +15,10 @@ export function carryVerdict(study: CarryStudy, system: 'metric' | 'us'): string
   const { judgement } = judged;
   const hasEngine = asItIs.site.generator !== undefined;
   if (judgement.verdict === 'nothing to retire') {
+    const beyondKWh = judged.year.beyondWh / 1000;
+    if (beyondKWh > notableKWh) {
+      return `Nothing a store could answer: ${amount(beyondKWh)} kWh of AC load stay dark because the inverter cannot give them.`;
+    }
     return hasEngine
       ? 'Nothing to retire: sun and bank carry this load, and the engine gives nothing.'
       : 'Nothing to retire: sun and bank carry this load, and there is no engine.';

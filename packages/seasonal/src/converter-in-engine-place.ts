@@ -25,6 +25,8 @@ const restAbove = 0.03;
 /** Each power tried is larger than the last by this factor, from the load of the heaviest week that needs help. */
 const powerStep = 1.25;
 const mostPowers = 16;
+/** A larger converter is only taken when it leaves less than this share of the dark load. */
+const stillHelps = 0.9;
 /** Dark load, as a share of the load, that counts as none. */
 const darkRounding = 1e-6;
 
@@ -57,7 +59,7 @@ export function carryBalance({ plant, ledger }: YearResult): CarryBalance & { be
 /**
  * The year with the engine taken out and a store's converter out in its place: at any hour, unheard, it holds the bank
  * at the state of charge at which the engine would have started. It is as large as the load of the heaviest week that
- * needed help, and made larger until no load stays dark; the bank carries the hours of the day.
+ * needed help, and made larger until no load stays dark or more power does not help; the bank carries the hours of the day.
  *
  * An engine charges in few long runs, and part of what it gives is thrown away with the next sun; a converter that only
  * holds the bank gives less. The bank takes no notice of where the energy comes from, so as long as the store does not
@@ -67,15 +69,21 @@ export function carryBalance({ plant, ledger }: YearResult): CarryBalance & { be
  * @param asItIs the year that tells which weeks need help
  */
 export function converterInEnginePlace(site: Site, asItIs: YearResult, simulate: Simulate): ConverterYear {
+  let best: ConverterYear | null = null;
+  let leastDarkWh = Number.POSITIVE_INFINITY;
   let powerW = heaviestWeekW(asItIs);
-  for (let tried = 1; ; tried++) {
+  for (let tried = 0; tried < mostPowers; tried++) {
     const year = simulate(withConverter(site, asItIs.plant.bank.floor, powerW));
     const balance = carryBalance(year);
     const loadWh = 1000 * (year.summary.load.acKWh + year.summary.load.dcKWh);
     const darkWh = 1000 * year.summary.load.darkKWh - balance.beyondWh;
-    if (darkWh <= darkRounding * loadWh || tried === mostPowers) return { ...balance, year, powerW };
+    if (best && darkWh > leastDarkWh * stillHelps) break;
+    best = { ...balance, year, powerW };
+    leastDarkWh = darkWh;
+    if (darkWh <= darkRounding * loadWh) break;
     powerW *= powerStep;
   }
+  return best!;
 }
 
 /** State of charge at which the design's engine starts, else a little above the bank's floor. */
