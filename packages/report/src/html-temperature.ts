@@ -50,7 +50,7 @@ function captionOf(
   const kelvins = Math.round(units === 'us' ? least * 1.8 : least);
   const apart = `${Math.abs(kelvins)} ${units === 'us' ? 'degF' : 'K'}`;
   return least >= 0
-    ? `${bank} Its electrolyte would freeze ${apart} below the bank's coldest at the nearest, on ${dateText(dateOfDay(worst))}.`
+    ? `${bank} At the nearest, on ${dateText(dateOfDay(worst))}, it is ${apart} warmer than where its electrolyte would freeze.`
     : `${bank} It is ${apart} colder than where its electrolyte begins to freeze on ${dateText(dateOfDay(worst))}.`;
 }
 
