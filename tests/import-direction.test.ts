@@ -39,7 +39,10 @@ for (const [name, allowed] of Object.entries(mayImport)) {
     for (const file of sourcesOf(name)) {
       if (/\.(test|bench|fixture)\.ts$/.test(file)) continue;
       const source = readFileSync(join(root, name, 'src', file), 'utf8');
-      for (const [, specifier] of source.matchAll(/(?:from|import)\s*\(?\s*'([^'.][^']*)'/g)) {
+      for (const [, fromText, dynamic] of source.matchAll(
+        /^(?:import|export|\}) ?[^'\n]*from '([^'.][^']*)'|import\('([^'.][^']*)'\)/gm,
+      )) {
+        const specifier = fromText ?? dynamic;
         imports++;
         if (specifier!.startsWith('node:')) continue;
         const own = /^@wintergap\/([a-z]+)/.exec(specifier!)?.[1];

@@ -54,6 +54,8 @@ export interface Bank {
   floorState(tempC: number, amps: number): number;
   /** Freezing point of the electrolyte, degC; -Infinity for lithium, which has none to speak of. */
   freezingC(s: number): number;
+  /** Energy that gas carries out, Wh, for charge that made gas, Ah: lost, but not as heat in the cells. */
+  gasEnergyWh(gassingAh: number): number;
   /** Water lost, g, for charge that made gas, Ah. */
   waterLossGrams(gassingAh: number): number;
 }

@@ -32,5 +32,5 @@ export {
   overchargeTimeConstantH,
 } from './lead-acid-charge.js';
 export { type RainflowCycle, rainflow } from './rainflow.js';
-export { waterGramsPerAh, waterLossGrams } from './water.js';
+export { gasEnergyWh, waterGramsPerAh, waterLossGrams, waterSplittingV } from './water.js';
 export { ageingSpeed, minerSum, type WearOfYear, wearOfYear } from './wear.js';

@@ -13,7 +13,7 @@ import {
 } from './lead-acid-tables.js';
 import { selfDischargeTable } from './self-discharge.js';
 import { compensatedCellV } from './set-voltage.js';
-import { waterLossGrams } from './water.js';
+import { gasEnergyWh, waterLossGrams } from './water.js';
 
 /** Tables of the last few kinds of cell: a sweep over bank sizes makes them once. */
 const kept = new Map<string, LeadAcidTables>();
@@ -95,6 +95,7 @@ export function leadAcidBank(settings: ResolvedBank): Bank {
     reachableEmpty,
     floorState: (tempC, amps) => Math.max(floor, reachableEmpty(tempC, amps)),
     freezingC,
+    gasEnergyWh: (gassingAh) => gasEnergyWh(gassingAh, cells, defaults.recombination),
     waterLossGrams: (gassingAh) => waterLossGrams(gassingAh, cells, defaults.recombination),
   };
 }

@@ -100,6 +100,7 @@ export function lithiumBank(settings: ResolvedBank): Bank {
     reachableEmpty,
     floorState: (tempC) => Math.max(floor, reachableEmpty(tempC)),
     freezingC: () => Number.NEGATIVE_INFINITY,
+    gasEnergyWh: () => 0,
     waterLossGrams: () => 0,
   };
 }

@@ -1,4 +1,4 @@
-import { existsSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { InputError } from './input-error.js';
 
@@ -9,7 +9,7 @@ import { InputError } from './input-error.js';
  */
 export function writeWhole(path: string, content: string): void {
   const partial = `${path}.partial-${process.pid}`;
-  if (!existsSync(dirname(path))) {
+  if (!existsSync(dirname(path)) || !statSync(dirname(path)).isDirectory()) {
     throw new InputError(`${path}: cannot be written: there is no folder ${dirname(path)}; make it first`);
   }
   try {

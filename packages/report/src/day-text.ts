@@ -27,7 +27,7 @@ export function dayText({ ledger, site, load }: YearResult, day: number, units: 
   ]);
   const verb = engine > 0 ? `the engine runs ${figure(engine * 60, 0)} min` : 'the engine rests';
   return [
-    `${site.name}, ${dateText(dateOfDay(day))}: ${percent(charge(first + 12))} at noon, ${percent(lowest)} at the lowest; ${verb}.`,
+    `${site.name}, ${dateText(dateOfDay(day))}: ${percent(charge(first + 11))} at noon, ${percent(lowest)} at the lowest; ${verb}.`,
     `${figure(sum(ledger.arrayUsedWh) / 1000)} kWh from the sun, ${figure(loadWh / 1000)} kWh of load.`,
     '',
     plainTable(

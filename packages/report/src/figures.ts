@@ -1,4 +1,6 @@
-/** How figures are written for people: few digits, units beside them. */
+import { dateInWords, dayOfDate } from '@wintergap/tally';
+
+// How figures are written for people: few digits, units beside them.
 
 /** `0`, `3.4`, `63`, `1 204`: about three digits, thousands apart. */
 export function figure(value: number, digits?: number): string {
@@ -19,11 +21,7 @@ export const count = (n: number, one: string, many = `${one}s`) =>
   `${figure(n, 0)} ${Math.round(n) === 1 ? one : many}`;
 
 /** `2 April` of an `MM-DD` date. */
-export function dateText(date: string): string {
-  const names = 'January February March April May June July August September October November December'.split(' ');
-  const [month, day] = date.split('-').map(Number);
-  return `${day} ${names[(month ?? 1) - 1]}`;
-}
+export const dateText = (date: string) => dateInWords(dayOfDate(date) ?? 0);
 
 /** Breaks a text into lines of at most `width` characters; later lines are indented. */
 export function wrap(text: string, width = 80, indent = ''): string {

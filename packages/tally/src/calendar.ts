@@ -36,3 +36,13 @@ export function dayOfDate(date: string): number | null {
   if (days === undefined || day < 1 || day > days) return null;
   return monthStartHour[month]! / 24 + day - 1;
 }
+
+const fullMonthNames = 'January February March April May June July August September October November December'.split(
+  ' ',
+);
+
+/** `2 April` of a day of the year, 0 for 1 January. */
+export function dateInWords(day: number): string {
+  const month = monthOfDay(day);
+  return `${day - monthStartHour[month]! / 24 + 1} ${fullMonthNames[month]}`;
+}

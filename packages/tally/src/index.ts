@@ -1,4 +1,13 @@
-export { dateOfDay, dayOfDate, daysInMonth, hoursPerYear, monthNames, monthOfDay, monthStartHour } from './calendar.js';
+export {
+  dateInWords,
+  dateOfDay,
+  dayOfDate,
+  daysInMonth,
+  hoursPerYear,
+  monthNames,
+  monthOfDay,
+  monthStartHour,
+} from './calendar.js';
 export { assertCloses, type Closing, closingTolerance, measureClosing } from './closing.js';
 export { engineTimes } from './engine-times.js';
 export { createLedger, type EnergyColumn, energyColumns, type Ledger, ledgerColumns } from './ledger.js';

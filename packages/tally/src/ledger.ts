@@ -14,7 +14,7 @@ export const energyColumns = {
   clippedWh: 'note',
   /** Everything the engine's generator gave, AC and DC. */
   generatorWh: 'in',
-  /** The part of it that reached the DC bus, after the charger. */
+  /** The part of it that reached the buses: AC loads straight away, the DC bus after the charger. */
   generatorToBusWh: 'note',
   acServedWh: 'out',
   dcServedWh: 'out',

@@ -88,6 +88,14 @@ test('the bank is run to full when it has not been full for as many days as the 
   expect(never.daysSinceFull[8759]).toBeGreaterThan(300);
 });
 
+test('a bank shut up in foam in the heat is not charged into a runaway', () => {
+  const plant = plantOf({ sunW: () => 3000, dcW: () => 20, airC: () => 38 });
+  const { ledger } = settle({ ...plant, cabinet: { insulationWPerK: 0.1, heatCapacityWhPerK: 300 } });
+  // Past 50 degC chargers stop; an hour of hard charging may carry it a few degrees beyond.
+  assertCloses(ledger);
+  expect(ledger.bankC.reduce((most, bankC) => Math.max(most, bankC), 0)).toBeLessThan(62);
+});
+
 test('every hour closes for any sun, load, cold, engine and chemistry', () => {
   const chemistry = fc.constantFrom(
     'flooded-lead-acid' as const,

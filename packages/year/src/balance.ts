@@ -85,7 +85,7 @@ export function runYear(plant: Plant, state: PlantState, ledger: Ledger, firstHo
     ledger.bankStoredWh[h] = storedWh;
     ledger.stateOfCharge[h] = kept;
     if (kept < ledger.lowestStateOfCharge[h]!) ledger.lowestStateOfCharge[h] = kept;
-    heatW = ledger.bankLossWh[h]! + beforeWh - storedWh;
+    heatW = ledger.bankLossWh[h]! - bank.gasEnergyWh(ledger.gassingAh[h]!) + beforeWh - storedWh;
     state.bankC = cabinetStep(state.bankC, outdoorC, heatW, heaterW, 1, cabinet);
     ledger.bankC[h] = state.bankC;
     ledger.daysSinceFull[h] = charge.daysSinceFull;

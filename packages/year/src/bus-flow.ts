@@ -64,6 +64,9 @@ export function createBusFlow(voltageV: number): BusFlow {
   };
 }
 
+/** Chargers with a sensor at the bank stop here: common practice, no source. */
+export const hottestChargeC = 50;
+
 /** Below this distance from the empty mark the bank gives nothing more. */
 const emptyBand = 1e-9;
 
@@ -105,7 +108,7 @@ export function solveBus(
     }
   }
   const demandW = inverterW + plant.converterInputW[h]! + plant.ownUseW[h]! + heaterW;
-  const acceptAmps = state >= 1 ? 0 : bank.acceptanceAmps(state, bankC, stage);
+  const acceptAmps = state >= 1 || bankC >= hottestChargeC ? 0 : bank.acceptanceAmps(state, bankC, stage);
   const acceptW = acceptAmps * bank.setVoltage(stage, bankC);
   flow.demandW = demandW;
   flow.inverterW = inverterW;
@@ -143,11 +146,13 @@ function share(
   flow.atVoltageLimit = false;
   flow.storedShare = 1;
   if (netW >= 0) {
-    flow.atVoltageLimit = netW >= acceptW;
+    const limited = netW >= acceptW;
+    // A maker's current limit, or lithium too cold to charge, is not the end of a charge.
+    flow.atVoltageLimit = limited && acceptAmps > 0 && acceptAmps < bank.chargeLimitA;
     // An engine is held to what is asked of it: only sun can be too much, and what it gives leaves no rounding.
     flow.chargeW = engineToDcW > 0 ? netW : Math.min(netW, acceptW);
     flow.thrownW = netW - flow.chargeW;
-    flow.amps = flow.atVoltageLimit ? acceptAmps : bank.chargeAmps(netW, state, bankC);
+    flow.amps = limited ? acceptAmps : bank.chargeAmps(netW, state, bankC);
     if (flow.amps > 0) {
       flow.voltageV = flow.chargeW / flow.amps;
       flow.storedShare = bank.chargeEfficiency(state, flow.amps);

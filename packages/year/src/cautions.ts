@@ -1,8 +1,9 @@
 import { type Limit, limitsNotice } from '@wintergap/array';
 import { underload, wetRunningCaution } from '@wintergap/generator';
 import { inverterFit, type LoadYear } from '@wintergap/loads';
-import { type Caution, dateOfDay, type Ledger } from '@wintergap/tally';
+import { type Caution, dateInWords, type Ledger } from '@wintergap/tally';
 import type { WeatherYear } from '@wintergap/weather';
+import { hottestChargeC } from './bus-flow.js';
 import type { Plant } from './plant.js';
 import type { Site } from './schema.js';
 
@@ -27,6 +28,7 @@ export function yearCautions(
   };
   add('freezing', freezingText(plant, ledger));
   add('cold-charging', coldChargingText(plant, ledger));
+  add('hot-bank', hotBankText(ledger));
   add('seldom-full', seldomFullText(plant, ledger));
   if (plant.inverter) {
     const fit = inverterFit(load, plant.inverter);
@@ -73,7 +75,7 @@ function freezingText({ bank }: Plant, ledger: Ledger): string | null {
     }
   }
   if (hours === 0) return null;
-  const date = dateOfDay(Math.floor(worstHour / 24));
+  const date = dateInWords(Math.floor(worstHour / 24));
   return `the electrolyte can freeze in ${hours} hours, worst on ${date}: ${Math.round(ledger.bankC[worstHour]!)} degC at ${Math.round(ledger.lowestStateOfCharge[worstHour]! * 100)} % charge`;
 }
 
@@ -91,6 +93,13 @@ function coldChargingText({ bank }: Plant, ledger: Ledger): string | null {
   return `the bank is too cold to charge in ${hours} sunny hours; ${Math.round(lostWh / 1000)} kWh are thrown away for it: warm the cabinet`;
 }
 
+function hotBankText(ledger: Ledger): string | null {
+  let hours = 0;
+  for (let h = 0; h < ledger.bankC.length; h++) if (ledger.bankC[h]! >= hottestChargeC) hours++;
+  if (hours === 0) return null;
+  return `the bank is at ${hottestChargeC} degC or hotter in ${hours} hours, and chargers stop there: ventilate the cabinet in summer, or lower the float voltage`;
+}
+
 function seldomFullText({ bank }: Plant, ledger: Ledger): string | null {
   if (bank.chemistry === 'lithium-iron-phosphate') return null;
   let most = 0;
@@ -102,5 +111,5 @@ function seldomFullText({ bank }: Plant, ledger: Ledger): string | null {
     }
   }
   if (most <= longWithoutFullDays) return null;
-  return `the bank is not charged full for ${most} days, until ${dateOfDay(Math.floor(at / 24))}: lead-acid cells sulphate; let the engine or the sun finish a charge every week or two`;
+  return `the bank is not charged full for ${most} days, until ${dateInWords(Math.floor(at / 24))}: lead-acid cells sulphate; let the engine or the sun finish a charge every week or two`;
 }

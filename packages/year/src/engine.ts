@@ -123,8 +123,9 @@ function isOver(
   if (generator.runAllowed[h] === 0) return true;
   if (engine.exercising) return engine.ranH + sameState >= generator.exerciseH;
   if (engine.ranH + sameState < generator.minimumRunH) return false;
-  // In float the chargers only hold the bank: whoever set a later stop would not sit through it.
-  if (isFull) return true;
+  // In float the chargers only hold the bank: whoever set a later stop would not sit through it. But a charge that
+  // ended below what started the run (a bank too cold to take it) is none.
+  if (isFull && state > generator.startBelow[h]! + sameState) return true;
   if (engine.toFull) return state >= fullState;
   if (state + sameState >= generator.stopAbove) return true;
   return generator.stopAtBulkEnd && engine.inPhaseH > 0 && flow.engineWantW < flow.engineLimitW;

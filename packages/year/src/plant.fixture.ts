@@ -123,6 +123,7 @@ export function idealBank(capacityWh: number): Bank {
     selfDischargePerHour: () => 0,
     reachableEmpty: () => 0,
     floorState: () => 0,
+    gasEnergyWh: () => 0,
   };
 }
 

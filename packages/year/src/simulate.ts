@@ -3,6 +3,7 @@ import { summarise, yearSum } from '@wintergap/tally';
 import type { WeatherYear } from '@wintergap/weather';
 import { type ArrayStage, arrayStage } from './array-stage.js';
 import { bankStage } from './bank-stage.js';
+import { hottestChargeC } from './bus-flow.js';
 import { yearCautions } from './cautions.js';
 import { fromSite } from './from-site.js';
 import { compileSiteGenerator } from './generator-stage.js';
@@ -142,5 +143,5 @@ function decemberAutonomy(plant: Plant, bankC: Float64Array): number {
     sumC += bankC[h]!;
   }
   const hours = 8760 - decemberStart;
-  return autonomyDays(plant.bank, { averageLoadW: drawWh / hours, tempC: sumC / hours });
+  return autonomyDays(plant.bank, { averageLoadW: drawWh / hours, tempC: Math.min(sumC / hours, hottestChargeC) });
 }
