@@ -1,4 +1,5 @@
-import { compareHtml, compareText, type NamedYear, whyText } from '@wintergap/report';
+import { compareHtml, compareText, costText, type NamedYear, whyText } from '@wintergap/report';
+import { lifeCycleOfYear, readCosts } from '@wintergap/seasonal';
 import { reasonRuns, rerunOf, type VariantReasons, variantReasons } from '@wintergap/study';
 import { loadSite, StageCache, simulateSite } from '@wintergap/year';
 import type { Command } from 'commander';
@@ -39,6 +40,9 @@ export function addCompare(program: Command): void {
         process.stdout.write(`${JSON.stringify(summaries, null, 2)}\n`);
       } else {
         process.stdout.write(`${compareText(designs, units)}\n`);
+        const costs = readCosts(site);
+        const priced = costs ? designs.map(({ name, result }) => ({ name, cost: lifeCycleOfYear(result, costs) })) : [];
+        if (costs) process.stdout.write(`\n${costText(priced, costs.years)}\n`);
         if (reasons) process.stdout.write(`\n${whyText(reasons, units)}\n`);
       }
     });

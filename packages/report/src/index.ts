@@ -1,6 +1,7 @@
 export { carryText } from './carry-text.js';
 export { type CheckedDesign, checkText, problemsFound, safetyNotice } from './check-text.js';
 export { compareText, type NamedYear } from './compare-text.js';
+export { costText, type NamedCost } from './cost-text.js';
 export { dayText } from './day-text.js';
 export { compareHtml, yearHtml } from './html-on-demand.js';
 export { ledgerCsv } from './ledger-csv.js';
