@@ -209,6 +209,7 @@ test('no other single tilt catches more light, and two catch no less than one', 
   expect(dark.one.darkMonthsKWhM2).toBeGreaterThan(one.darkMonthsKWhM2);
   const engine = tilts.best.engine;
   expect(engine.one.outcome.generatorHours).toBeLessThanOrEqual(one.outcome.generatorHours);
+  expect(engine.one.outcome.generatorHours).toBeLessThanOrEqual(tilts.asDesigned.outcome.generatorHours);
   expect(engine.two.outcome.generatorHours).toBeLessThanOrEqual(engine.one.outcome.generatorHours);
   expect(longestLine(tiltText(tilts, 'metric'))).toBeLessThanOrEqual(80);
   expect(longestLine(tiltText(tilts, 'us'))).toBeLessThanOrEqual(80);

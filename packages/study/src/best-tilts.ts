@@ -78,12 +78,20 @@ export function bestTilts(
   const year = best(yearLight);
   const dark = best((tilts) => darkLight(tilts) + yearBesideDark * yearLight(tilts));
   const runsBefore = trials.runs();
-  const engine = best((tilts) =>
+  const searched = best((tilts) =>
     trials.isKnown(tilts) || tilts.length === 1 || trials.runs() < runsBefore + mostTwoTiltRuns
       ? engineScore(trials.at(tilts))
       : Number.NEGATIVE_INFINITY,
   );
   const asDesigned = choice(trials.asDesigned, trials.tiltsAsDesigned);
+  // Hours are lumpy, and a search can stop on a lump: what light or the designer chose may be as good.
+  const least = (how: 'one' | 'two', count: number) =>
+    [searched[how], dark[how], year[how], asDesigned]
+      .filter(({ tilts }) => tilts.length === count)
+      .reduce((found, other) => (engineScore(other) > engineScore(found) ? other : found));
+  const engine = { one: least('one', 1), two: least('two', 2) };
+  // The designer's tilt may lie between the whole degrees that were tried.
+  single(engine.one.tilts[0]!.tiltDeg);
   return {
     siteName: design.name,
     array: trials.arrayName,

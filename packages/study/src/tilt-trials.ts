@@ -141,5 +141,5 @@ function periodOn(tilts: readonly TiltPeriod[], day: number): number {
 }
 
 /** Higher for fewer engine hours, then less fuel. A kWh that stays dark counts like an hour. */
-export const engineScore = ({ outcome }: TiltTrial): number =>
+export const engineScore = ({ outcome }: Pick<TiltTrial, 'outcome'>): number =>
   -outcome.generatorHours - outcome.darkKWh - outcome.fuelLitres / 1e4;
