@@ -15,25 +15,20 @@ export interface NamedCost {
 export function costText(designs: readonly NamedCost[], years: number | null): string {
   const known = designs.some(({ cost }) => cost.firstCost !== null || cost.runningPerYear !== null);
   if (!known) return '';
-  const base = designs[0]!.cost.lifeCycle?.total ?? null;
-  const rows = designs.map(({ name, cost }, i) => {
-    const lifeCycle = cost.lifeCycle?.total ?? null;
-    return [
+  const base = designs[0]!.cost.lifeCycle;
+  const rows = designs.map(({ name, cost }, i) => [
     name,
     money(cost.firstCost),
     money(cost.runningPerYear),
     money(cost.perYear),
-    money(cost.lifeCycle),
-    i === 0 || base === null || cost.lifeCycle === null ? '' : signedMoney(cost.lifeCycle - base),
+    money(cost.lifeCycle && cost.lifeCycle.total),
+    i > 0 && base && cost.lifeCycle ? signedMoney(cost.lifeCycle.total - base.total) : '',
   ]);
   const missing = [...new Set(designs.flatMap(({ cost }) => cost.missing))];
   const span = years === null ? 'life cycle' : `${years} years`;
   return [
     'Cost of array, bank, engine and fuel, in the money of the site file, at present value',
-    plainTable(
-      ['', 'to buy', 'to run', 'all', span, 'against'],
-      [['', '', 'a year', 'a year', '', 'base'], ...rows],
-    ),
+    plainTable(['', 'to buy', 'to run', 'all', span, 'against'], [['', '', 'a year', 'a year', '', 'base'], ...rows]),
     ...(missing.length > 0 ? [wrap(`Not in it, for want of ${missing.join(', ')}.`)] : []),
   ].join('\n');
 }
