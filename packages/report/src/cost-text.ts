@@ -21,13 +21,13 @@ export function costText(designs: readonly NamedCost[], years: number | null): s
     money(cost.firstCost),
     money(cost.runningPerYear),
     money(cost.perYear),
-    money(cost.lifeCycle && cost.lifeCycle.total),
+    money(cost.lifeCycle?.total ?? null),
     i > 0 && base && cost.lifeCycle ? signedMoney(cost.lifeCycle.total - base.total) : '',
   ]);
   const missing = [...new Set(designs.flatMap(({ cost }) => cost.missing))];
   const span = years === null ? 'life cycle' : `${years} years`;
   return [
-    'Cost of array, bank, engine and fuel, in the money of the site file, at present value',
+    'Cost of array, bank, engine and fuel, in the prices of the site file',
     plainTable(['', 'to buy', 'to run', 'all', span, 'against'], [['', '', 'a year', 'a year', '', 'base'], ...rows]),
     ...(missing.length > 0 ? [wrap(`Not in it, for want of ${missing.join(', ')}.`)] : []),
   ].join('\n');
