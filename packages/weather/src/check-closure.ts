@@ -1,5 +1,5 @@
+import type { SunYear } from '@wintergap/irradiance';
 import { hoursPerYear } from './hour-of-year.js';
-import type { SunHours } from './sun-hours.js';
 import type { Notice, WeatherYear } from './weather-year.js';
 
 /** How well global = diffuse + beam x cos(zenith) holds. */
@@ -16,15 +16,21 @@ export interface Closure {
 const offWm2 = 20;
 const offRelative = 0.05;
 
-/** Compares global irradiance with its parts, using the mean cosine of the zenith angle while the sun is up. */
-export function measureClosure(weather: WeatherYear, sun: SunHours): Closure {
+/**
+ * Compares global irradiance with its parts. Sources differ in the hours of sunrise and sunset: some average the beam over
+ * the hour, some over its sunlit part. As in `planeYear`, both readings and what lies between them close.
+ */
+export function measureClosure(weather: WeatherYear, sun: SunYear): Closure {
   const { ghiWm2, dniWm2, dhiWm2 } = weather;
   let hours = 0;
   let offHours = 0;
   let sum = 0;
   for (let h = 0; h < hoursPerYear; h++) {
-    if (sun.upFraction[h]! === 0) continue;
-    const gap = ghiWm2[h]! - dhiWm2[h]! - dniWm2[h]! * sun.cosZenith[h]!;
+    if (sun.upShare[h]! === 0) continue;
+    const left = ghiWm2[h]! - dhiWm2[h]!;
+    const least = dniWm2[h]! * sun.meanCosZenith[h]!;
+    const most = least / sun.upShare[h]!;
+    const gap = left < least ? left - least : Math.max(0, left - most);
     hours++;
     sum += gap;
     if (Math.abs(gap) > offWm2 && Math.abs(gap) > offRelative * ghiWm2[h]!) offHours++;

@@ -1,6 +1,6 @@
-import { clearSkyWm2 } from './clear-sky.js';
+import { clearSkyWm2, type SunYear } from '@wintergap/irradiance';
 import { hoursPerYear, hourText } from './hour-of-year.js';
-import type { SunHours } from './sun-hours.js';
+import { cosWhileUp } from './sun-of-place.js';
 import type { Notice, WeatherYear } from './weather-year.js';
 
 /** Above the clear-sky curve by this factor and offset, an hourly mean is brighter than broken clouds explain. */
@@ -15,16 +15,16 @@ const brightOffsetWm2 = 40;
  * global up to 1.5 S m^1.2 + 100, diffuse up to 0.95 S m^1.2 + 50, beam up to S. The clear-sky curve is Haurwitz
  * (1945), raised by 1 % for each 100 m of elevation (common practice, no source).
  */
-export function skyLimitNotices(weather: WeatherYear, sun: SunHours): Notice[] {
+export function skyLimitNotices(weather: WeatherYear, sun: SunYear): Notice[] {
   const { ghiWm2, dniWm2, dhiWm2, place } = weather;
   const rise = 1 + Math.max(0, place.elevationM ?? 0) * 1e-4;
   const impossible: number[] = [];
   const dark: number[] = [];
   const bright: number[] = [];
   for (let h = 0; h < hoursPerYear; h++) {
-    const m = sun.cosZenith[h]!;
-    const up = sun.upFraction[h]!;
-    const normal = sun.extraNormalWm2[h]!;
+    const m = cosWhileUp(sun, h);
+    const up = sun.upShare[h]!;
+    const normal = sun.extraterrestrialNormalWm2[h]!;
     const shape = normal * m ** 1.2 * up;
     if (ghiWm2[h]! > 1.5 * shape + 100 || dhiWm2[h]! > 0.95 * shape + 50 || dniWm2[h]! > normal) impossible.push(h);
     if (up === 0 && ghiWm2[h]! > 20) dark.push(h);

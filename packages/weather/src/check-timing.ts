@@ -1,6 +1,7 @@
-import { clearSkyWm2 } from './clear-sky.js';
+import { clearSkyWm2, type SunYear } from '@wintergap/irradiance';
+import { sundialNotice } from './check-sundial.js';
 import { monthStartHour } from './hour-of-year.js';
-import type { SunHours, SunPlace } from './sun-hours.js';
+import { cosWhileUp, type SunPlace } from './sun-of-place.js';
 import type { Notice, WeatherYear } from './weather-year.js';
 
 /** How far the sun in the file runs behind the sun of the place. */
@@ -9,7 +10,7 @@ export interface Timing {
   lateMin: number;
   /** Each month, `null` where there is too little sun to tell. */
   monthsLateMin: (number | null)[];
-  /** The sun of the file is highest at 12:00 all year, as on a sundial, where the clock of the zone says otherwise. */
+  /** The irradiance of every month centres on 12:00, as on a sundial, where the clock of the zone says otherwise. */
   sundial: boolean;
 }
 
@@ -28,7 +29,7 @@ const seriousMin = 45;
  * afternoons moves it little. Its centre is the phase of its first daily harmonic, which also finds errors of many
  * hours. The clear sky (Haurwitz 1945) of the same hours gives the expected phase.
  */
-export function measureTiming(weather: WeatherYear, sun: SunHours): Timing | null {
+export function measureTiming(weather: WeatherYear, sun: SunYear): Timing | null {
   const centres = Array.from({ length: 12 }, (_, month) => monthCentres(weather.ghiWm2, sun, month));
   const monthsLateMin = centres.map((centre) => (centre ? wrapMinutes(centre.fileMin - centre.clearMin) : null));
   const known = monthsLateMin.filter((late) => late !== null).sort((a, b) => a - b);
@@ -46,11 +47,7 @@ const meanSquare = (values: readonly number[]): number => values.reduce((sum, v)
 const wrapMinutes = (minutes: number): number => minutes - 1440 * Math.round(minutes / 1440);
 
 /** Minutes after midnight of the middle of the irradiance of a month, in the file and under a clear sky. */
-function monthCentres(
-  ghiWm2: Float64Array,
-  sun: SunHours,
-  month: number,
-): { fileMin: number; clearMin: number } | null {
+function monthCentres(ghiWm2: Float64Array, sun: SunYear, month: number): { fileMin: number; clearMin: number } | null {
   const from = monthStartHour[month]!;
   const days = (monthStartHour[month + 1]! - from) / 24;
   let fileSin = 0;
@@ -66,7 +63,7 @@ function monthCentres(
     const angle = ((k + 0.5) / 24) * 2 * Math.PI;
     for (const h of brightest) {
       const file = ghiWm2[h]! / clearestDays;
-      const clear = (clearSkyWm2(sun.cosZenith[h]!) * sun.upFraction[h]!) / clearestDays;
+      const clear = (clearSkyWm2(cosWhileUp(sun, h)) * sun.upShare[h]!) / clearestDays;
       fileSin += file * Math.sin(angle);
       fileCos += file * Math.cos(angle);
       clearSin += clear * Math.sin(angle);
@@ -84,7 +81,7 @@ function monthCentres(
 const phaseMin = (sin: number, cos: number): number => ((Math.atan2(sin, cos) / (2 * Math.PI)) * 1440 + 1440) % 1440;
 
 /** What a measured lateness means: a wrong zone, summer time in the file, or values not at the middle of the hour. */
-export function timingNotices(timing: Timing, place: SunPlace): Notice[] {
+export function timingNotices(timing: Timing, weather: WeatherYear, place: SunPlace): Notice[] {
   const months = timing.monthsLateMin;
   const late = Math.round(timing.lateMin);
   const summer = middleOf(months.slice(4, 9));
@@ -99,14 +96,8 @@ export function timingNotices(timing: Timing, place: SunPlace): Notice[] {
     ];
   }
   if (timing.sundial) {
-    const fits = (place.longitudeDeg / 15).toFixed(2);
-    return [
-      {
-        code: 'sundial-time',
-        level: Math.abs(late) >= seriousMin ? 'error' : 'warning',
-        text: `the sun in the file is highest at 12:00 all year (${lateText(late)} for UTC${signed(place.utcOffsetH)}): its irradiance is in true solar time; a UTC offset of ${fits} h for the place brings the two within a quarter of an hour`,
-      },
-    ];
+    const level = Math.abs(late) >= seriousMin ? 'error' : 'warning';
+    return [sundialNotice(weather, place, lateText(late), level)];
   }
   if (Math.abs(late) < noticeableMin) return [];
   const fits = place.utcOffsetH + Math.round(timing.lateMin / 30) / 2;

@@ -10,7 +10,8 @@ export const pond = { name: 'Kettle Pond', latitudeDeg: 46.9, longitudeDeg: -92.
 
 /**
  * An invented year of clear days (beam 800 W/m2 whenever the sun is up, diffuse a tenth of the clear global) with a
- * cosine for a temperature. The sun comes from suncalc, so it checks this package's own.
+ * cosine for a temperature. The sun is looked at twelve times an hour.
+ * Its beam is the mean over the hour, also in the hours of sunrise and sunset.
  *
  * @param clockFastMin minutes that the clock of the file is ahead of standard time at each hour
  */

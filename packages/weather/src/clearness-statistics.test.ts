@@ -6,7 +6,7 @@ import {
   longestDullRun,
   monthlyClearness,
 } from './clearness-statistics.js';
-import { sunHours } from './sun-hours.js';
+import { sunOf } from './sun-of-place.js';
 import { extraterrestrialHorizontal } from './synthesis-ceiling.js';
 
 const place = { latitudeDeg: 68, longitudeDeg: 15, utcOffsetH: 1 };
@@ -19,7 +19,7 @@ test('daily irradiation is the sum of the hours in kWh/m2', () => {
 
 test('half of what is outside the atmosphere is clearness 0.5, and nothing in polar night', () => {
   const clearness = dailyClearness(
-    extraterrestrialHorizontal(sunHours(place)).map((outside) => outside / 2),
+    extraterrestrialHorizontal(sunOf(place)).map((outside) => outside / 2),
     place,
   );
   expect(clearness[172]).toBeCloseTo(0.5, 12);

@@ -1,6 +1,6 @@
 import { mean, quantile, standardDeviation } from 'simple-statistics';
 import { hoursPerYear, monthOfHour, monthStartHour } from './hour-of-year.js';
-import { type SunPlace, sunHours } from './sun-hours.js';
+import { type SunPlace, sunOf } from './sun-of-place.js';
 import { extraterrestrialHorizontal } from './synthesis-ceiling.js';
 
 const daysPerYear = 365;
@@ -17,7 +17,7 @@ export function dailyIrradiation(hourlyWm2: Float64Array): Float64Array {
  * than 0.05 kWh/m2 above the atmosphere, where the ratio says nothing.
  */
 export function dailyClearness(ghiWm2: Float64Array, place: SunPlace): (number | null)[] {
-  const most = dailyIrradiation(extraterrestrialHorizontal(sunHours(place)));
+  const most = dailyIrradiation(extraterrestrialHorizontal(sunOf(place)));
   const got = dailyIrradiation(ghiWm2);
   return Array.from(got, (kWh, day) => (most[day]! >= 0.05 ? kWh / most[day]! : null));
 }

@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
+import { closingBeamWm2 } from './beam-of-hour.js';
 import { clearYear, pond } from './clear-year.fixture.js';
 import { examineWeather } from './examine-weather.js';
+import { sunOf } from './sun-of-place.js';
 import type { WeatherYear } from './weather-year.js';
 
 const good = clearYear();
@@ -67,8 +69,39 @@ test('irradiance in true solar time is told from a wrong zone', () => {
   };
   const report = examineWeather(clearYear(place, fast));
   expect(report.timing!.sundial).toBe(true);
-  expect(report.notices.find(({ code }) => code === 'sundial-time')!.text).toContain('0.57 h');
+  const { text } = report.notices.find(({ code }) => code === 'sundial-time')!;
+  expect(text).toContain('closes better by the sundial');
+  expect(text).toContain('0.57 h');
   expect(examineWeather(clearYear(place)).timing!.sundial).toBe(false);
+});
+
+// Global and diffuse keep sundial time; the beam is made anew from both and the sun of the zone, as if only the clouds had
+// moved the light of the day.
+test('a beam that closes by the clock of the zone speaks for the clock', () => {
+  const place = { ...pond, latitudeDeg: 49.5, longitudeDeg: 8.55, utcOffsetH: 1 };
+  const fast = (h: number): number => {
+    const b = (2 * Math.PI * (h / 24 - 81)) / 364;
+    return (8.55 - 15) * 4 + 9.87 * Math.sin(2 * b) - 7.53 * Math.cos(b) - 1.5 * Math.sin(b);
+  };
+  const year = clearYear(place, fast);
+  const sun = sunOf(place);
+  const dniWm2 = year.ghiWm2.map((ghi, h) => closingBeamWm2(ghi - year.dhiWm2[h]!, sun, h));
+  const report = examineWeather({ ...year, dniWm2 });
+  const found = report.notices.find(({ code }) => code === 'sundial-time')!;
+  expect(found.level).toBe('warning');
+  expect(found.text).toContain('closes better by the standard clock');
+  expect(found.text).not.toContain('UTC offset of');
+  const split = examineWeather({ ...year, splitFrom: 'erbs' });
+  expect(split.notices.find(({ code }) => code === 'sundial-time')!.text).not.toContain('closes');
+});
+
+test('in the hours of sunrise and sunset a beam averaged over the hour closes, and one over its sunlit part', () => {
+  const { upShare } = sunOf(pond);
+  const sunlit = good.dniWm2.map((dni, h) => (upShare[h]! > 0 ? dni / upShare[h]! : 0));
+  const gap = (dniWm2: Float64Array) => Math.abs(examineWeather({ ...good, dniWm2 }).closure!.meanGapWm2);
+  expect(gap(good.dniWm2)).toBeLessThan(0.2);
+  expect(gap(sunlit)).toBeLessThan(0.2);
+  expect(gap(good.dniWm2.map((dni, h) => (upShare[h]! < 1 ? 0 : dni)))).toBeGreaterThan(0.3);
 });
 
 test('columns that do not belong together do not close', () => {

@@ -4,7 +4,7 @@ import { repeatNotices } from './check-repeats.js';
 import { skyLimitNotices } from './check-sky-limits.js';
 import { snowNotices } from './check-snow.js';
 import { measureTiming, type Timing, timingNotices } from './check-timing.js';
-import { sunHours, sunPlace } from './sun-hours.js';
+import { sunOf, sunPlace } from './sun-of-place.js';
 import { sumMonth, sumYear, type WeatherSums } from './weather-sums.js';
 import type { Notice, WeatherPlace, WeatherYear } from './weather-year.js';
 
@@ -37,10 +37,10 @@ export function examineWeather(weather: WeatherYear, site: WeatherPlace = {}): W
   let closure: Closure | null = null;
   let timing: Timing | null = null;
   if (where) {
-    const sun = sunHours(where);
+    const sun = sunOf(where);
     closure = measureClosure(weather, sun);
     timing = measureTiming(weather, sun);
-    notices.push(...(timing ? timingNotices(timing, where) : []));
+    notices.push(...(timing ? timingNotices(timing, weather, where) : []));
     notices.push(...closureNotices(closure), ...skyLimitNotices(weather, sun));
   } else {
     notices.push({

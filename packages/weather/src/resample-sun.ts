@@ -1,6 +1,7 @@
+import { closingBeamWm2 } from './beam-of-hour.js';
 import { hoursPerYear } from './hour-of-year.js';
 import { monthMeans, smoothThroughMonths } from './monthly-smooth.js';
-import { sunHours, sunPlace } from './sun-hours.js';
+import { sunOf, sunPlace } from './sun-of-place.js';
 import { clearestSky, extraterrestrialHorizontal } from './synthesis-ceiling.js';
 import { restoreSum } from './synthesis-restore.js';
 import type { WeatherPlace, WeatherYear } from './weather-year.js';
@@ -8,8 +9,6 @@ import type { WeatherPlace, WeatherYear } from './weather-year.js';
 /** Below these an hour or a day has too little sun for a ratio to say anything. */
 const leastHourWm2 = 30;
 const leastDayWhPerM2 = 50;
-/** Beam is not worked out from a difference when the sun is lower than about 3 degrees. */
-const leastCosZenith = 0.05;
 
 /** The three irradiances of a year. */
 export type IrradianceYear = Pick<WeatherYear, 'ghiWm2' | 'dniWm2' | 'dhiWm2'>;
@@ -33,7 +32,7 @@ export interface SunTransfer {
 export function createSunTransfer(place: WeatherPlace, sources: readonly IrradianceYear[]): SunTransfer {
   const where = sunPlace(place);
   if (!where) return { moveDay: copyDay, ceilingWm2: null };
-  const sun = sunHours(where);
+  const sun = sunOf(where);
   const outside = extraterrestrialHorizontal(sun);
   const ceilingWm2 = clearestSky(sun, place.elevationM ?? 0);
   const most = Float64Array.from({ length: 365 }, (_, day) => sumOfDay(ceilingWm2, day));
@@ -57,10 +56,8 @@ export function createSunTransfer(place: WeatherPlace, sources: readonly Irradia
     for (let i = 0; i < 24; i++) {
       const [h, from] = [first + i, firstFrom + i];
       const diffuse = source.ghiWm2[from]! > 0 ? Math.min(1, source.dhiWm2[from]! / source.ghiWm2[from]!) : 1;
-      const cos = sun.cosZenith[h]!;
-      const beam = cos < leastCosZenith ? 0 : (ghiWm2[h]! * (1 - diffuse)) / cos;
-      into.dniWm2[h] = Math.min(beam, sun.extraNormalWm2[h]!);
-      into.dhiWm2[h] = ghiWm2[h]! - into.dniWm2[h]! * cos;
+      into.dniWm2[h] = closingBeamWm2(ghiWm2[h]! * (1 - diffuse), sun, h);
+      into.dhiWm2[h] = ghiWm2[h]! - into.dniWm2[h]! * sun.meanCosZenith[h]!;
     }
   };
   return {

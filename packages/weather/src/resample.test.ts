@@ -5,7 +5,7 @@ import { dailyIrradiation, longestDullRun } from './clearness-statistics.js';
 import { monthMeans } from './monthly-smooth.js';
 import { createResampler, resampleYear } from './resample.js';
 import { usualAnomaly } from './resample-anomaly.js';
-import { sunHours } from './sun-hours.js';
+import { sunOf } from './sun-of-place.js';
 import { makeYear } from './synthesis.js';
 import type { WeatherYear } from './weather-year.js';
 
@@ -75,8 +75,8 @@ test('years from one year differ by a few per cent, and by more with the usual a
 
 test('global is diffuse plus beam on the horizontal in the moved days as in the source', () => {
   const year = resampleYear(source, { seed: 2, yearIndex: 1, anomaly: usualAnomaly });
-  const { cosZenith } = sunHours(place);
-  const gaps = year.ghiWm2.map((ghi, h) => Math.abs(ghi - year.dhiWm2[h]! - year.dniWm2[h]! * cosZenith[h]!));
+  const { meanCosZenith } = sunOf(place);
+  const gaps = year.ghiWm2.map((ghi, h) => Math.abs(ghi - year.dhiWm2[h]! - year.dniWm2[h]! * meanCosZenith[h]!));
   expect(Math.max(...gaps)).toBeLessThan(1e-6);
 });
 

@@ -29,7 +29,7 @@ export interface ResampleSettings {
  *
  * Years from one year differ too little, since every one has the same few weeks to draw from. Measured with 100 years
  * from one typical year: the sunshine of the year has a standard deviation of 1.9 % (Chicago), 1.4 % (New York) and 2.6 %
- * (Mannheim), that of November to January 3.1, 3.7 and 8.9 %; the longest run of dull days is on average that of the
+ * (Mannheim), that of November to January 3.2, 3.7 and 9.1 %; the longest run of dull days is on average that of the
  * source and in the worst of the years about twice as long. Give several real years, or see `usualAnomaly`.
  *
  * @returns a function from the number of the year, 0 and up, to its weather

@@ -1,12 +1,12 @@
 import { mean, sampleCorrelation, standardDeviation } from 'simple-statistics';
 import { expect, test } from 'vitest';
 import { RandomStream } from './random.js';
-import { sunHours } from './sun-hours.js';
+import { cosWhileUp, sunOf } from './sun-of-place.js';
 import { clearestSky, extraterrestrialHorizontal } from './synthesis-ceiling.js';
 import { hourlyClearness, scatteredHours, smoothHours } from './synthesis-hours.js';
 
 const place = { latitudeDeg: 46.9, longitudeDeg: -90, utcOffsetH: -6 };
-const sun = sunHours(place);
+const sun = sunOf(place);
 const outside = extraterrestrialHorizontal(sun);
 const ceiling = clearestSky(sun, 430);
 
@@ -58,7 +58,7 @@ test('scattered hours spread about the smooth course and resemble the hour befor
   const before: number[] = [];
   let last = Number.NaN;
   for (let h = 0; h < 8760; h++) {
-    const sinAltitude = sun.cosZenith[h]!;
+    const sinAltitude = cosWhileUp(sun, h);
     if (sinAltitude < 0.3) {
       last = Number.NaN;
       continue;

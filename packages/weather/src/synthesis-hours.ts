@@ -1,5 +1,6 @@
+import type { SunYear } from '@wintergap/irradiance';
 import type { RandomStream } from './random.js';
-import type { SunHours } from './sun-hours.js';
+import { cosWhileUp } from './sun-of-place.js';
 import { restoreSum } from './synthesis-restore.js';
 
 const rad = Math.PI / 180;
@@ -35,7 +36,7 @@ export function hourlyClearness(K: number, sinAltitude: number): { mean: number;
  */
 export function scatteredHours(
   daySums: Float64Array,
-  sun: SunHours,
+  sun: SunYear,
   extraterrestrialWm2: Float64Array,
   ceilingWm2: Float64Array,
   random: RandomStream,
@@ -49,7 +50,7 @@ export function scatteredHours(
     if (outside <= 0) continue;
     const K = daySums[day]! / outside;
     for (let h = first; h < first + 24; h++) {
-      const sinAltitude = sun.cosZenith[h]!;
+      const sinAltitude = cosWhileUp(sun, h);
       if (sinAltitude <= 0) continue;
       const { mean, spread, memory } = hourlyClearness(K, sinAltitude);
       wander = memory * wander + Math.sqrt(1 - memory * memory) * random.normal();
@@ -91,7 +92,7 @@ export function hourToDayRatio(hourAngleDeg: number, sunsetHourAngleDeg: number)
  */
 export function smoothHours(
   daySums: Float64Array,
-  sun: SunHours,
+  sun: SunYear,
   extraterrestrialWm2: Float64Array,
   ceilingWm2: Float64Array,
   solarNoonH: number,
@@ -100,7 +101,7 @@ export function smoothHours(
   for (let day = 0; day < daySums.length; day++) {
     const first = day * 24;
     let upHours = 0;
-    for (let h = first; h < first + 24; h++) upHours += sun.upFraction[h]!;
+    for (let h = first; h < first + 24; h++) upHours += sun.upShare[h]!;
     if (upHours <= 0) continue;
     const { a, b } = courseOfDay(Math.min(180, upHours * 7.5) * rad);
     let sum = 0;

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { MonthlyMeans } from './monthly-means.js';
 import { monthMeans } from './monthly-smooth.js';
-import { sunHours } from './sun-hours.js';
+import { sunOf } from './sun-of-place.js';
 import { makeYear } from './synthesis.js';
 import { clearestSky } from './synthesis-ceiling.js';
 import type { WeatherYear } from './weather-year.js';
@@ -83,7 +83,7 @@ test('from 60 south to 68 north no hour is above the clearest sky, below zero or
         };
         const year = madeOrRefused(given, where, seed);
         if (year === 'too bright') return Math.abs(latitudeDeg) > 50;
-        const ceiling = clearestSky(sunHours(where), 200);
+        const ceiling = clearestSky(sunOf(where), 200);
         let worst = 0;
         for (let h = 0; h < 8760; h++) {
           const [ghi, dni, dhi] = [year.ghiWm2[h]!, year.dniWm2[h]!, year.dhiWm2[h]!];

@@ -1,10 +1,9 @@
-import { completeIrradiance } from './complete-irradiance.js';
-import { createHourColumns } from './hour-columns.js';
+import { splitGlobal } from '@wintergap/irradiance';
 import { hoursPerYear, monthOfHour, monthStartHour } from './hour-of-year.js';
 import { wanderingClearness } from './markov-clearness.js';
 import { checkMonthlyMeans, type MonthlyMeans, monthName } from './monthly-means.js';
 import { checkSeed, RandomStream } from './random.js';
-import { type SunPlace, sunHours } from './sun-hours.js';
+import { type SunPlace, sunOf } from './sun-of-place.js';
 import { clearestSky, extraterrestrialHorizontal } from './synthesis-ceiling.js';
 import { scatteredHours, smoothHours } from './synthesis-hours.js';
 import { restoreSum } from './synthesis-restore.js';
@@ -46,7 +45,7 @@ export function makeYear(means: MonthlyMeans, place: MadePlace, settings: MakeYe
   checkPlace(place);
   const { seed } = settings;
   const notices: Notice[] = [];
-  const sun = sunHours(place);
+  const sun = sunOf(place);
   const outside = extraterrestrialHorizontal(sun);
   const ceiling = clearestSky(sun, place.elevationM ?? 0);
   const outsideOfDay = daySums(outside);
@@ -70,8 +69,7 @@ export function makeYear(means: MonthlyMeans, place: MadePlace, settings: MakeYe
     settings.hours === 'smooth'
       ? smoothHours(sumOfDay, sun, outside, ceiling, solarNoonH)
       : scatteredHours(sumOfDay, sun, outside, ceiling, new RandomStream(seed, 2));
-  const source = `made from monthly means, seed ${seed}`;
-  const { dniWm2, dhiWm2 } = split(ghiWm2, place, source);
+  const { dniWm2, dhiWm2 } = splitGlobal(ghiWm2, sun);
 
   const { dailyExtremes } = means;
   const airC = wanderingTemperature(
@@ -93,7 +91,7 @@ export function makeYear(means: MonthlyMeans, place: MadePlace, settings: MakeYe
     text: 'made from twelve monthly means: ordinary months by construction, so no bad winter is in it',
   });
   return {
-    source,
+    source: `made from monthly means, seed ${seed}`,
     kind: 'made',
     place: { ...place },
     ghiWm2,
@@ -123,14 +121,6 @@ function checkPlace(place: MadePlace): void {
   within('longitudeDeg', place.longitudeDeg, -180, 180);
   within('utcOffsetH', place.utcOffsetH, -14, 14);
   within('elevationM', place.elevationM ?? 0, -450, 6000);
-}
-
-/** Beam and diffuse by the same rule as for a file that has global irradiance alone. */
-function split(ghiWm2: Float64Array, place: MadePlace, source: string): { dniWm2: Float64Array; dhiWm2: Float64Array } {
-  const hours = createHourColumns(source, 'made', ['dni', 'dhi']);
-  hours.columns.set('ghi', ghiWm2);
-  completeIrradiance(hours, place);
-  return { dniWm2: hours.columns.get('dni')!, dhiWm2: hours.columns.get('dhi')! };
 }
 
 function daySums(hours: Float64Array): Float64Array {
