@@ -161,22 +161,26 @@ function fillOptional(
 ): Float64Array | null {
   const values = hours.columns.get(name);
   if (!values || allMissing(hours, name)) return null;
-  const gaps = findGaps(values);
-  const missing = gaps.reduce((sum, gap) => sum + gap.hours, 0);
-  if (missing > mostMissing * hoursPerYear) {
+  if (countMissing(values) > mostMissing * hoursPerYear) {
     hours.notices.push(notUsed(name, values));
     return null;
   }
-  for (const gap of gaps) fill(values, gap);
+  for (const gap of findGaps(values)) fill(values, gap);
   return values;
 }
 
 function notUsed(name: ColumnName, values: Float64Array): WeatherYear['notices'][number] {
-  const missing = values.reduce((count, value) => count + (Number.isNaN(value) ? 1 : 0), 0);
+  const missing = countMissing(values);
   return {
     code: 'column-not-used',
     level: 'note',
     text: `${name} is missing in ${missing} of 8760 hours and is not used`,
     rows: missing,
   };
+}
+
+function countMissing(values: Float64Array): number {
+  let missing = 0;
+  for (let h = 0; h < hoursPerYear; h++) if (Number.isNaN(values[h]!)) missing++;
+  return missing;
 }

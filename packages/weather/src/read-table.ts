@@ -15,14 +15,16 @@ import { WeatherError } from './weather-error.js';
  * Comments may state `# latitude: 46.9`, `# longitude: -92.2`, `# utc offset: -6`, `# elevation: 430 m`, `# name: ...`.
  */
 export function readTable(text: string, source: string): HourColumns {
-  const rows = Papa.parse<string[]>(text, { delimitersToGuess: [',', ';', '\t'] }).data;
-  const headingRow = rows.findIndex((row) => !isComment(row) && !isBlank(row));
-  const headings = headingRow < 0 ? [] : readHeadings(rows[headingRow]!, source, headingRow + 1);
+  const delimiter = delimiterOf(text);
+  const rows = rowsOf(text, delimiter);
+  let headingRow = 0;
+  while (headingRow < rows.count && isRemark(rows.at(headingRow))) headingRow++;
+  const headings = headingRow < rows.count ? readHeadings(rows.at(headingRow), source, headingRow + 1) : [];
   const columns = headings.flatMap((heading, at) => (heading.kind === 'column' ? [{ ...heading, at }] : []));
   if (columns.length === 0) {
     throw new WeatherError(
       source,
-      Math.max(1, headingRow + 1),
+      Math.min(headingRow + 1, rows.count),
       'not an EPW file, a TMY3 file or a table with headings such as time, ghi [W/m2], air [degC]',
     );
   }
@@ -39,35 +41,60 @@ export function readTable(text: string, source: string): HourColumns {
     hours.notices.push({ code: 'columns-ignored', level: 'note', text: `columns not used: ${ignored.join(', ')}` });
   }
   for (let r = 0; r < headingRow; r++) {
-    if (isComment(rows[r]!)) readComment(rows[r]!.join(','), hours, r + 1);
+    const row = rows.at(r);
+    if (isComment(row)) readComment(row.join(delimiter), hours, r + 1);
   }
   const timeAt = headings.findIndex((heading) => heading.kind === 'time');
   const time = headings[timeAt];
   const ends = time?.kind === 'time' && time.ends;
   if (timeAt < 0) checkUntimed(rows, headingRow, hours);
 
+  const placed = columns.map((column) => ({ ...column, values: hours.columns.get(column.name)! }));
   let untimedHour = 0;
-  for (let r = headingRow + 1; r < rows.length; r++) {
-    const row = rows[r]!;
+  for (let r = headingRow + 1; r < rows.count; r++) {
+    const row = rows.at(r);
     const line = r + 1;
-    if (isBlank(row) || isComment(row)) continue;
+    if (isRemark(row)) continue;
     if (row.length !== headings.length) {
       throw new WeatherError(source, line, `${row.length} fields, expected ${headings.length} as in the headings`);
     }
     const index = timeAt < 0 ? claimNext(hours, untimedHour++, line) : claimTime(hours, row[timeAt]!, ends, line);
     if (index < 0) continue;
-    for (const { name, factor, offset, at } of columns) {
-      const field = row[at]!.trim();
-      if (field === '') continue;
+    for (const { name, factor, offset, at, values } of placed) {
+      const field = row[at]!;
       const value = Number(field);
-      if (Number.isNaN(value)) throw notANumber(source, line, name, field);
-      hours.columns.get(name)![index] = value * factor + offset;
+      if (value === 0 && field.trim() === '') continue;
+      if (Number.isNaN(value)) throw notANumber(source, line, name, field.trim());
+      values[index] = value * factor + offset;
     }
   }
   return hours;
 }
 
-const isBlank = (row: readonly string[]): boolean => row.every((field) => field.trim() === '');
+/** The separator that stands most often in the first line that is neither blank nor a comment. */
+function delimiterOf(text: string): string {
+  const headings = /^(?![^\S\n]*#).*\S.*$/m.exec(text)?.[0] ?? '';
+  const count = (separator: string): number => headings.split(separator).length;
+  return [',', ';', '\t'].reduce((best, other) => (count(other) > count(best) ? other : best));
+}
+
+/** The rows of a table, each cut into fields when it is asked for. */
+interface Rows {
+  count: number;
+  at: (r: number) => string[];
+}
+
+/** Only text with quotes in it needs more than cutting at the separators. */
+function rowsOf(text: string, delimiter: string): Rows {
+  if (text.includes('"')) {
+    const rows = Papa.parse<string[]>(text, { delimiter }).data;
+    return { count: rows.length, at: (r) => rows[r]! };
+  }
+  const lines = text.split('\n');
+  return { count: lines.length, at: (r) => lines[r]!.split(delimiter) };
+}
+
+const isRemark = (row: readonly string[]): boolean => isComment(row) || row.every((field) => field.trim() === '');
 const isComment = (row: readonly string[]): boolean => (row[0] ?? '').trimStart().startsWith('#');
 
 function readHeadings(row: readonly string[], source: string, line: number): TableHeading[] {
@@ -151,9 +178,9 @@ function claimNext(hours: HourColumns, hour: number, line: number): number {
   return claimHour(hours, month + 1, Math.floor(inMonth / 24) + 1, inMonth % 24, line);
 }
 
-function checkUntimed(rows: readonly string[][], headingRow: number, hours: HourColumns): void {
+function checkUntimed(rows: Rows, headingRow: number, hours: HourColumns): void {
   let count = 0;
-  for (let r = headingRow + 1; r < rows.length; r++) if (!isBlank(rows[r]!) && !isComment(rows[r]!)) count++;
+  for (let r = headingRow + 1; r < rows.count; r++) if (!isRemark(rows.at(r))) count++;
   if (count !== hoursPerYear) {
     throw new WeatherError(
       hours.source,

@@ -1,3 +1,4 @@
+import { isUtf8 } from 'node:buffer';
 import { readFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import { readWeather } from './read-weather.js';
@@ -11,7 +12,7 @@ import type { WeatherPlace, WeatherYear } from './weather-year.js';
  */
 export function readWeatherFile(path: string, place: WeatherPlace = {}): WeatherYear {
   const source = basename(path);
-  let bytes: Uint8Array;
+  let bytes: Buffer;
   try {
     bytes = readFileSync(path);
   } catch (error) {
@@ -21,13 +22,5 @@ export function readWeatherFile(path: string, place: WeatherPlace = {}): Weather
       `cannot be opened (${(error as NodeJS.ErrnoException).code ?? 'unknown reason'})`,
     );
   }
-  return readWeather(decode(bytes), { source, place });
-}
-
-function decode(bytes: Uint8Array): string {
-  try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-  } catch {
-    return new TextDecoder('latin1').decode(bytes);
-  }
+  return readWeather(bytes.toString(isUtf8(bytes) ? 'utf8' : 'latin1'), { source, place });
 }

@@ -14,7 +14,8 @@ import type { WeatherPlace, WeatherYear } from './weather-year.js';
  */
 export function readWeather(text: string, options: { source: string; place?: WeatherPlace }): WeatherYear {
   const { source, place = {} } = options;
-  const clean = (text.startsWith('\ufeff') ? text.slice(1) : text).replace(/\r\n?/g, '\n');
+  const body = text.startsWith('\ufeff') ? text.slice(1) : text;
+  const clean = body.includes('\r') ? body.replace(/\r\n?/g, '\n') : body;
   if (clean.trim() === '') throw new WeatherError(source, 1, 'the file is empty');
   if (/^LOCATION\s*,/i.test(clean)) return finishYear(readEpw(clean, source), place);
   if (/^[^\n]*\n\s*"?Date \(MM\/DD\/YYYY\)/i.test(clean)) return finishYear(readTmy3(clean, source), place);
