@@ -38,14 +38,16 @@ export interface CompiledGenerator extends FuelLine {
   /** State of charge at which a run ends; 1 when no rule names one. */
   stopAbove: number;
   stopAtBulkEnd: boolean;
-  /** Days without a full bank after which a run goes on until it is full; 0 for never. */
+  /** Days without a full bank after which the engine starts and runs until it is full; 0 for never. */
   fullEveryDays: number;
   minimumRunH: number;
   warmUpH: number;
   coolDownH: number;
-  /** 1 for hours in which an exercise run is due, and its length, h. */
+  /** 1 for hours in which an exercise run is due unless the engine has run since, and its length, h. */
   exerciseAt: Uint8Array;
   exerciseH: number;
+  /** Time between exercise runs, h; 0 without. One is left out when the engine has run since the date before. */
+  exerciseEveryH: number;
   /** A chance of 0 when the engine always starts. */
   startFailure: StartFailure;
   /** Time until a failed start is tried again, h; above 0. */
@@ -110,6 +112,7 @@ export function compileGenerator(settings: GeneratorSettings, place: GeneratorPl
     coolDownH: (settings.coolDownMin ?? 0) / 60,
     exerciseAt,
     exerciseH: (settings.exercise?.minutes ?? 0) / 60,
+    exerciseEveryH: (settings.exercise?.everyDays ?? 0) * 24,
     startFailure,
     retryAfterH: startFailure.retryAfterH,
     minimumLoadW: minimumLoad * output.powerW * toBus,

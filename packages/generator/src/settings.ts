@@ -34,14 +34,14 @@ export interface GeneratorSettings {
   stop: readonly StopRule[];
   /** When the engine may run; at any time unless given. */
   accepted?: HoursAccepted;
-  /** After this many days without a full bank the next run goes on until it is full. */
+  /** After this many days without a full bank the engine starts and runs until it is full. */
   fullEveryDays?: number;
   /** Shortest run once started, h. */
   minimumRunH?: number;
   /** Running without load after the start and before the stop, minutes. */
   warmUpMin?: number;
   coolDownMin?: number;
-  /** A short run every so many days that keeps the engine fit. */
+  /** A short run every so many days that keeps the engine fit; left out when it has run anyway. */
   exercise?: Exercise;
   oil?: ServiceInterval;
   overhaul?: ServiceInterval;

@@ -84,8 +84,8 @@ function engineTimesTable(designs: readonly NamedYear[]): string {
     const rest = longestDaysBetween(result.ledger.generatorH);
     return [shortName(name), ...cells, rest === null ? '-' : figure(rest, 0)];
   });
-  const head = ['', ...dayParts.map((from) => `${from}-${from + 4} h`), 'longest rest, days'];
-  return `Engine hours by time of day\n${plainTable(head, rows)}`;
+  const head = ['', ...dayParts.map((from) => `${from}-${from + 4}`), 'rest'];
+  return `Engine hours by hours of day, and the longest rest, days\n${plainTable(head, rows)}`;
 }
 
 function arrayMonths([base, ...variants]: readonly NamedYear[]): string {

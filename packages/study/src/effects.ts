@@ -40,6 +40,12 @@ export const effects: readonly Effect[] = [
     // The snow on the ground stays, and the light it throws.
     without: (site) => ({ ...site, snow: { ...site.snow, onArray: false } }),
   },
+  {
+    name: 'glass',
+    meaning: 'lets all light through at flat angles',
+    takesFrom: 'array',
+    without: (site) => withLosses(site, { glass: false }),
+  },
   { name: 'soiling', meaning: 'always clean', takesFrom: 'array', without: (site) => withLosses(site, { soiling: 0 }) },
   {
     name: 'mismatch',

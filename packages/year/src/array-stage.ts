@@ -47,11 +47,12 @@ export function arrayStage(
   const { sun, albedo } = outdoors;
   const mount = mountOf(array.mount);
   const where = pointing(mount, sun, weather.windMs);
-  const plane = planeYear(sun, weather, where, {
+  const behindGlass = planeYear(sun, weather, where, {
     skyModel: site.sky,
     albedo,
     ...((site.skyline.length > 0 || site.horizon) && { skyline: skylineOf(site, array.height) }),
   });
+  const plane = array.losses.glass ? behindGlass : withoutGlass(behindGlass);
   const cellC = cellTemperatureYear(
     array.cellModel === 'noct' && array.module.noct !== undefined
       ? { kind: 'noct', noctC: array.module.noct }
@@ -97,6 +98,16 @@ export function arrayStage(
     controller: controllerYear(input, controller, bankRangeV[0], bankRangeV[1], dc),
     maxCurrentA: controller.maxCurrentA ?? Number.POSITIVE_INFINITY,
     ownUseW,
+  };
+}
+
+/** The same light as if the glass let all of it through. */
+function withoutGlass(plane: PlaneYear): PlaneYear {
+  const { effectiveWm2, glassLossWm2 } = plane;
+  return {
+    ...plane,
+    effectiveWm2: effectiveWm2.map((wm2, h) => wm2 + glassLossWm2[h]!),
+    glassLossWm2: new Float64Array(glassLossWm2.length),
   };
 }
 

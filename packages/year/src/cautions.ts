@@ -35,7 +35,7 @@ export function yearCautions(
     if (fit.hoursAboveRating > 0) {
       add(
         'inverter-rating',
-        `the AC load is above the inverter's rating in ${fit.hoursAboveRating} hours; what is above stays dark`,
+        `the AC load is above the inverter's rating in ${hoursText(fit.hoursAboveRating)}; what is above stays dark`,
       );
     }
     if (fit.surgeExceeded && load.largestSurge) {
@@ -76,7 +76,7 @@ function freezingText({ bank }: Plant, ledger: Ledger): string | null {
   }
   if (hours === 0) return null;
   const date = dateInWords(Math.floor(worstHour / 24));
-  return `the electrolyte can freeze in ${hours} hours, worst on ${date}: ${Math.round(ledger.bankC[worstHour]!)} degC at ${Math.round(ledger.lowestStateOfCharge[worstHour]! * 100)} % charge`;
+  return `the electrolyte can freeze in ${hoursText(hours)}, worst on ${date}: ${Math.round(ledger.bankC[worstHour]!)} degC at ${Math.round(ledger.lowestStateOfCharge[worstHour]! * 100)} % charge`;
 }
 
 function coldChargingText({ bank }: Plant, ledger: Ledger): string | null {
@@ -90,14 +90,14 @@ function coldChargingText({ bank }: Plant, ledger: Ledger): string | null {
     lostWh += ledger.throttledWh[h]!;
   }
   if (hours === 0) return null;
-  return `the bank is too cold to charge in ${hours} sunny hours; ${Math.round(lostWh / 1000)} kWh are thrown away for it: warm the cabinet`;
+  return `the bank is too cold to charge for ${hoursText(hours)} of sun; ${Math.round(lostWh / 1000)} kWh are thrown away for it: warm the cabinet`;
 }
 
 function hotBankText(ledger: Ledger): string | null {
   let hours = 0;
   for (let h = 0; h < ledger.bankC.length; h++) if (ledger.bankC[h]! >= hottestChargeC) hours++;
   if (hours === 0) return null;
-  return `the bank is at ${hottestChargeC} degC or hotter in ${hours} hours, and chargers stop there: ventilate the cabinet in summer, or lower the float voltage`;
+  return `the bank is at ${hottestChargeC} degC or hotter in ${hoursText(hours)}, and chargers stop there: ventilate the cabinet in summer, or lower the float voltage`;
 }
 
 function seldomFullText({ bank }: Plant, ledger: Ledger): string | null {
@@ -113,3 +113,5 @@ function seldomFullText({ bank }: Plant, ledger: Ledger): string | null {
   if (most <= longWithoutFullDays) return null;
   return `the bank is not charged full for ${most} days, until ${dateInWords(Math.floor(at / 24))}: lead-acid cells sulphate; let the engine or the sun finish a charge every week or two`;
 }
+
+const hoursText = (hours: number) => (hours === 1 ? '1 hour' : `${hours} hours`);

@@ -23,6 +23,8 @@ export interface Engine {
   exercising: boolean;
   /** Hour of the year of the last exercise run, so that one falls once. */
   exercisedAtHour: number;
+  /** Time since the engine last ran, h. */
+  restH: number;
 }
 
 export const createEngine = (): Engine => ({
@@ -35,6 +37,7 @@ export const createEngine = (): Engine => ({
   toFull: false,
   exercising: false,
   exercisedAtHour: -1,
+  restH: 0,
 });
 
 /** States of charge closer than this are the same. */
@@ -96,8 +99,10 @@ function tryStart(
   if (engine.waitH > sameState || generator.startAllowed[h] === 0) return 0;
   const byCharge = state <= Math.max(generator.startBelow[h]!, emptyAt) + sameState;
   const byVoltage = generator.startBelowV > 0 && engine.lowVoltageH + sameState >= generator.startBelowVForH;
-  const byClock = generator.exerciseAt[h] === 1 && engine.exercisedAtHour !== h;
-  if (!byCharge && !byVoltage && !byClock) return 0;
+  const byClock =
+    generator.exerciseAt[h] === 1 && engine.exercisedAtHour !== h && engine.restH > generator.exerciseEveryH - 24;
+  const toFull = generator.fullEveryDays > 0 && daysSinceFull >= generator.fullEveryDays;
+  if (!byCharge && !byVoltage && !byClock && !toFull) return 0;
   engine.attempts++;
   if (startFails(generator.startFailure, engine.attempts)) {
     engine.waitH = generator.retryAfterH;
@@ -105,9 +110,9 @@ function tryStart(
   }
   engine.ranH = 0;
   engine.lowVoltageH = 0;
-  engine.exercising = byClock && !byCharge && !byVoltage;
+  engine.exercising = byClock && !byCharge && !byVoltage && !toFull;
   if (byClock) engine.exercisedAtHour = h;
-  engine.toFull = generator.fullEveryDays > 0 && daysSinceFull >= generator.fullEveryDays;
+  engine.toFull = toFull;
   enter(engine, generator.warmUpH > 0 ? phases.warming : phases.loaded);
   return 1;
 }
@@ -170,7 +175,10 @@ export function hoursToEngineEvent(
 /** Lets time pass for the engine's clocks. */
 export function advanceEngine(engine: Engine, generator: CompiledGenerator, hours: number, voltageV: number): void {
   engine.inPhaseH += hours;
-  if (engine.phase !== phases.off) engine.ranH += hours;
+  if (engine.phase !== phases.off) {
+    engine.ranH += hours;
+    engine.restH = 0;
+  } else engine.restH += hours;
   engine.waitH = Math.max(engine.waitH - hours, 0);
   engine.lowVoltageH = engine.phase === phases.off && voltageV < generator.startBelowV ? engine.lowVoltageH + hours : 0;
 }

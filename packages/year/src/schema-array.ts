@@ -107,6 +107,8 @@ const losses = mapping({
   /** Loss of power per year of age. */
   ageing: fraction().default(0.005),
   age: quantity('duration', notNegative).default(0),
+  /** `false` leaves out what the glass throws back at flat angles, to see what it costs. */
+  glass: z.boolean().default(true),
 });
 
 export const array = mapping({
