@@ -18,6 +18,7 @@ await build({
   platform: 'node',
   target: 'node20',
   minifySyntax: true,
+  minifyWhitespace: true,
   legalComments: 'none',
   logLevel: 'warning',
   banner: {

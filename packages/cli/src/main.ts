@@ -1,18 +1,22 @@
 import { readFileSync } from 'node:fs';
 import { Command, CommanderError } from 'commander';
-import { addCarry } from './carry-command.js';
-import { addCheck } from './check-command.js';
-import { addCompare } from './compare-command.js';
 import { exitCodes } from './exit-codes.js';
 import { reportFailure } from './failure.js';
-import { addOutlook } from './outlook-command.js';
-import { addSize } from './size-command.js';
-import { addStart } from './start-command.js';
-import { addSweep } from './sweep-command.js';
-import { addTilt } from './tilt-command.js';
-import { addWeather } from './weather-command.js';
-import { addWeigh } from './weigh-command.js';
-import { addYear } from './year-command.js';
+
+/** The commands in the order of the help page. Each is loaded when it is asked for: most need but a part of the code. */
+const commands: Record<string, () => Promise<(program: Command) => void>> = {
+  year: async () => (await import('./year-command.js')).addYear,
+  compare: async () => (await import('./compare-command.js')).addCompare,
+  sweep: async () => (await import('./sweep-command.js')).addSweep,
+  size: async () => (await import('./size-command.js')).addSize,
+  outlook: async () => (await import('./outlook-command.js')).addOutlook,
+  carry: async () => (await import('./carry-command.js')).addCarry,
+  weigh: async () => (await import('./weigh-command.js')).addWeigh,
+  tilt: async () => (await import('./tilt-command.js')).addTilt,
+  check: async () => (await import('./check-command.js')).addCheck,
+  weather: async () => (await import('./weather-command.js')).addWeather,
+  start: async () => (await import('./start-command.js')).addStart,
+};
 
 const program = new Command('wintergap')
   .description(
@@ -23,20 +27,10 @@ const program = new Command('wintergap')
   .showSuggestionAfterError()
   .configureHelp({ helpWidth: 80 });
 
-for (const add of [
-  addYear,
-  addCompare,
-  addSweep,
-  addSize,
-  addOutlook,
-  addCarry,
-  addWeigh,
-  addTilt,
-  addCheck,
-  addWeather,
-  addStart,
-])
-  add(program);
+const asked = process.argv[2] ?? '';
+// For the help page, and to suggest what a misspelled command meant, all are needed.
+const wanted = asked in commands ? [asked] : Object.keys(commands);
+for (const name of wanted) (await commands[name]!())(program);
 
 try {
   await program.parseAsync();

@@ -1,6 +1,6 @@
 import { readSection, SiteError, type SiteFile } from '@wintergap/year';
 import { fraction, mapping, notNegative, number, positive, quantity, wholeNumber, word } from '@wintergap/year/fields';
-import { z } from 'zod';
+import * as z from 'zod';
 import { type DesignAxis, expandRange, outermostFirst } from './design-axis.js';
 import { gridSize } from './design-grid.js';
 import type { HandSettings } from './hand-from-year.js';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { type DesignOrder, designCount, type Positions, partPositions, type SweepPart } from './design-order.js';
 import type { SweepPlan } from './sweep-plan.js';
 

@@ -1,6 +1,6 @@
 import { readSection, SiteError, type SiteFile, type SiteProblem } from '@wintergap/year';
 import { mapping, wholeNumber } from '@wintergap/year/fields';
-import { z } from 'zod';
+import * as z from 'zod';
 import { type DesignAxis, expandRange, mostValues, outermostFirst } from './design-axis.js';
 import { gridSize } from './design-grid.js';
 import type { DesignOrder } from './design-order.js';

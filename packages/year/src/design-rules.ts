@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import type { Site } from './schema.js';
 
 type Report = (path: PropertyKey[], message: string) => void;

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { closest } from 'fastest-levenshtein';
-import { z } from 'zod';
+import * as z from 'zod';
 import { type Site, siteSchema } from './schema.js';
 import { valueProblems } from './schema-issues.js';
 import { readDocument, type SiteDocument } from './site-document.js';

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import type { SiteFile } from './load-site.js';
 import { valueProblems } from './schema-issues.js';
 import { pathText, SiteError } from './site-problem.js';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { fraction, mapping, notNegative, number, oneOf, positive, quantity, wholeNumber } from './site-fields.js';
 
 const heat = oneOf(

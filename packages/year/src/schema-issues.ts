@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 
 /** One thing wrong with a value: the keys that lead there, and what to say of it. */
 export interface ValueProblem {

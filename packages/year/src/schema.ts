@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { checkDesign } from './design-rules.js';
 import { array } from './schema-array.js';
 import { bank } from './schema-bank.js';

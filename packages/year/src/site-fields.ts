@@ -1,7 +1,7 @@
 import { type Dimension, parseQuantity, QuantityError } from '@wintergap/quantity';
 import { dayOfDate } from '@wintergap/tally';
 import { closest } from 'fastest-levenshtein';
-import { z } from 'zod';
+import * as z from 'zod';
 
 /** Allowed range of a field, in the unit the quantity is turned into. */
 interface Range {
