@@ -180,6 +180,7 @@ function notUsed(name: ColumnName, values: Float64Array): WeatherYear['notices']
 }
 
 function countMissing(values: Float64Array): number {
+  if (!values.includes(Number.NaN)) return 0;
   let missing = 0;
   for (let h = 0; h < hoursPerYear; h++) if (Number.isNaN(values[h]!)) missing++;
   return missing;
