@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Summary } from '@wintergap/tally';
+import type { Contract } from '@wintergap/tally';
 import Papa from 'papaparse';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 
@@ -32,9 +32,46 @@ test('year answers first, fits 80 columns, and closes', () => {
   for (const month of ['Jan', 'Jun', 'Dec', 'Year']) expect(stdout).toMatch(new RegExp(`^${month} `, 'm'));
 });
 
+/** Every key of the contract, nested; months and cautions by their first item. */
+const contract = {
+  site: ['name', 'latitude', 'longitude'],
+  weather: ['source', 'hours', 'ghiKWhPerM2', 'meanAirTemp', 'minAirTemp'],
+  array: ['ratedKW', 'planeKWhPerM2', 'availableKWh', 'usedKWh', 'throttledKWh', 'months'],
+  'array.months': ['planeKWhPerM2', 'availableKWh', 'usedKWh', 'throttledKWh'],
+  load: ['acKWh', 'dcKWh', 'servedKWh', 'darkKWh', 'darkHours'],
+  generator: ['hours', 'starts', 'fuelLitres', 'fuelCost', 'toBusKWh', 'months'],
+  'generator.months': ['hours', 'starts', 'fuelLitres'],
+  shortfall: ['kWh', 'hours', 'months'],
+  'shortfall.months': ['kWh', 'hours'],
+  throttle: ['kWh', 'hours', 'firstDate', 'lastDate', 'calendar'],
+  bank: [
+    'usableKWh',
+    'minStateOfCharge',
+    'meanStateOfCharge',
+    'minTemp',
+    'maxTemp',
+    'chargeKWh',
+    'dischargeKWh',
+    'fullCycles',
+    'autonomyDays',
+    'longestDaysBelowHalf',
+  ],
+  ledger: ['worstHourImbalanceKWh', 'yearImbalanceKWh', 'settledAfterYears'],
+};
+
+function keysOf(summary: Contract): Record<string, string[]> {
+  const keys: Record<string, string[]> = {};
+  for (const [name, part] of Object.entries(summary)) {
+    if (Array.isArray(part)) continue;
+    keys[name] = Object.keys(part);
+    if ('months' in part) keys[`${name}.months`] = Object.keys(part.months[0]!);
+  }
+  return keys;
+}
+
 test('year --json is the contract, whole and in its units', () => {
   const { stdout } = run('year', site, '--json');
-  const summary: Summary = JSON.parse(stdout);
+  const summary: Contract = JSON.parse(stdout);
   expect(Object.keys(summary)).toEqual([
     'site',
     'weather',
@@ -56,8 +93,9 @@ test('year --json is the contract, whole and in its units', () => {
   const total = (values: number[]) => values.reduce((sum, value) => sum + value, 0);
   expect(total(summary.generator.months.map(({ hours }) => hours))).toBeCloseTo(summary.generator.hours, 9);
   expect(total(summary.array.months.map(({ usedKWh }) => usedKWh))).toBeCloseTo(summary.array.usedKWh, 9);
-  const { availableKWh, usedKWh, throttledKWh, clippedKWh } = summary.array;
-  expect(usedKWh + throttledKWh + clippedKWh).toBeCloseTo(availableKWh, 6);
+  const { availableKWh, usedKWh, throttledKWh } = summary.array;
+  expect(usedKWh + throttledKWh).toBeCloseTo(availableKWh, 6);
+  expect(keysOf(summary)).toEqual(contract);
   expect(summary.load.servedKWh + summary.load.darkKWh).toBeCloseTo(summary.load.acKWh + summary.load.dcKWh, 6);
   expect(summary.ledger.worstHourImbalanceKWh).toBeLessThan(1e-9);
 });
@@ -189,7 +227,7 @@ test('weather --make turns twelve means into a year that runs like the means the
   expect(made.status).toBe(0);
   const fromTable = join(folder, 'from-table.yaml');
   writeFileSync(fromTable, text.replace(/^weather: .*$/m, 'weather: made.csv'));
-  const figures = (file: string): Summary => JSON.parse(run('year', file, '--json').stdout);
+  const figures = (file: string): Contract => JSON.parse(run('year', file, '--json').stdout);
   expect(figures(fromTable).generator.hours).toBeCloseTo(figures(means).generator.hours, 6);
   // January's mean is met: 31 days of 1.3 kWh/m2.
   expect(made.stdout).toMatch(/^Jan +40 /m);

@@ -1,6 +1,7 @@
 import { compareHtml, compareText, costText, type NamedYear, whyText } from '@wintergap/report';
 import { lifeCycleOfYear, readCosts } from '@wintergap/seasonal';
 import { reasonRuns, rerunOf, type VariantReasons, variantReasons } from '@wintergap/study';
+import { contractOf } from '@wintergap/tally';
 import { loadSite, StageCache, simulateSite } from '@wintergap/year';
 import type { Command } from 'commander';
 import { runProgress } from './run-progress.js';
@@ -36,7 +37,7 @@ export function addCompare(program: Command): void {
       const reasons = options.why ? reasonsOf(designs, file, stages) : null;
       if (options.json && reasons) process.stdout.write(`${JSON.stringify(reasons, null, 2)}\n`);
       else if (options.json) {
-        const summaries = Object.fromEntries(designs.map(({ name, result }) => [name, result.summary]));
+        const summaries = Object.fromEntries(designs.map(({ name, result }) => [name, contractOf(result.summary)]));
         process.stdout.write(`${JSON.stringify(summaries, null, 2)}\n`);
       } else {
         process.stdout.write(`${compareText(designs, units)}\n`);

@@ -1,5 +1,6 @@
 import { sizeText } from '@wintergap/report';
 import { readSize, type SizeAnswer, sizeDesign } from '@wintergap/study';
+import { contractOf } from '@wintergap/tally';
 import { loadSite, StageCache } from '@wintergap/year';
 import type { Command } from 'commander';
 import { exitCodes } from './exit-codes.js';
@@ -52,5 +53,5 @@ export function addSize(program: Command): void {
 function sizeJson({ year, question, ...answer }: SizeAnswer): string {
   const { axes, ...asked } = question;
   const choose = Object.fromEntries(axes.map(({ path, values }) => [path, values]));
-  return JSON.stringify({ ...answer, question: { choose, ...asked }, summary: year.summary }, null, 2);
+  return JSON.stringify({ ...answer, question: { choose, ...asked }, summary: contractOf(year.summary) }, null, 2);
 }

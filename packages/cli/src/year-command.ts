@@ -1,5 +1,5 @@
 import { dayText, headline, ledgerCsv, lossesText, yearHtml, yearText } from '@wintergap/report';
-import { dayOfDate } from '@wintergap/tally';
+import { contractOf, dayOfDate } from '@wintergap/tally';
 import {
   arrayLosses,
   changedDesign,
@@ -51,7 +51,7 @@ export function addYear(program: Command): void {
       if (options.html) writeWhole(options.html, await yearHtml(result, units, options.variant));
       if (options.losses) printLosses(result, options.json);
       else if (options.day !== undefined) process.stdout.write(`${dayText(result, dayOption(options.day), units)}\n`);
-      else if (options.json) process.stdout.write(`${JSON.stringify(result.summary, null, 2)}\n`);
+      else if (options.json) process.stdout.write(`${JSON.stringify(contractOf(result.summary), null, 2)}\n`);
       else process.stdout.write(`${options.quiet ? headline(result, units) : yearText(result, units)}\n`);
     });
 }

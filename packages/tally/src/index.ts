@@ -9,6 +9,7 @@ export {
   monthStartHour,
 } from './calendar.js';
 export { assertCloses, type Closing, closingTolerance, measureClosing } from './closing.js';
+export { type Contract, contractOf } from './contract.js';
 export { engineTimes } from './engine-times.js';
 export { createLedger, type EnergyColumn, energyColumns, type Ledger, ledgerColumns } from './ledger.js';
 export { monthlyHoursAbove, monthlySums, yearSum } from './months.js';

@@ -113,12 +113,23 @@ function runMoment(
     }
   }
   const loaded = isLoaded(engine);
+  // The rest voltage of lithium cells bends so sharply at both ends that discharge needs the middle as well.
+  const midpointAlways = bank.chemistry === 'lithium-iron-phosphate';
   solveBus(flow, plant, h, s, bankC, charge.stage, loaded, heaterW);
   let hours = leftH;
   if (mayCut) hours = cutAtEvents(plant, state, h, leftH);
-  if (flow.ratePerH > 0) {
+  if (flow.ratePerH > 0 || midpointAlways) {
     const wantAtStartW = flow.engineWantW;
-    solveBus(flow, plant, h, Math.min(s + (flow.ratePerH * hours) / 2, 1), bankC, charge.stage, loaded, heaterW);
+    solveBus(
+      flow,
+      plant,
+      h,
+      Math.min(Math.max(s + (flow.ratePerH * hours) / 2, 0), 1),
+      bankC,
+      charge.stage,
+      loaded,
+      heaterW,
+    );
     if (mayCut) {
       if (loaded && generator!.stopAtBulkEnd) hours = cutAtBulkEnd(flow, wantAtStartW, hours);
       hours = cutAtEvents(plant, state, h, hours);

@@ -29,7 +29,14 @@ export function readDocument(text: string, file: string): SiteDocument {
       }),
     );
   }
-  const content: unknown = document.toJS({ maxAliasCount: 100 });
+  let content: unknown;
+  try {
+    content = document.toJS({ maxAliasCount: 100 });
+  } catch (error) {
+    // An alias that names no anchor, or far too many of them.
+    const message = `not readable as YAML: ${(error as Error).message}`;
+    throw new SiteError(file, [{ line: 1, column: 1, path: '', message }]);
+  }
   if (typeof content !== 'object' || content === null || Array.isArray(content)) {
     const found = content === null ? 'an empty file' : Array.isArray(content) ? 'a list' : `"${String(content)}"`;
     throw new SiteError(file, [
