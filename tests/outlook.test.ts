@@ -132,7 +132,9 @@ test('loss-of-load probability is told as a share of time and of energy', () => 
 
 test('the fuel store runs out in the years that burn more than it holds', () => {
   expect(known.fuelStore).toMatchObject({ storedLitres: 300, runsOut: { share: 0.25 } });
-  expect(outlookFrom(task(40), forty).fuelStore).toBeNull();
+  const { stored: _, ...fuel } = site.generator!.fuel;
+  const without = { ...site, generator: { ...site.generator!, fuel } };
+  expect(outlookFrom({ ...task(40), site: without }, forty).fuelStore).toBeNull();
 });
 
 test('the page fits 80 columns, answers first, and says what one typical year cannot tell', () => {

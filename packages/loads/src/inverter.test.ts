@@ -64,7 +64,8 @@ test('three points of any inverter of this form give the inverter back', () => {
   fc.assert(
     fc.property(
       fc.double({ min: 0, max: 0.03, noNaN: true }),
-      fc.double({ min: 0, max: 0.2, noNaN: true }),
+      // A curve point above 99.9 % is refused, so the inverter loses a little in proportion.
+      fc.double({ min: 0.002, max: 0.2, noNaN: true }),
       fc.double({ min: 0, max: 0.2, noNaN: true }),
       (idleShare, proportionalLoss, squareLoss) => {
         const made: Inverter = { powerW: 1000, surgeW: 2000, idleW: 1000 * idleShare, proportionalLoss, squareLoss };
