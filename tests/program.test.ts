@@ -233,3 +233,10 @@ test('weather --make turns twelve means into a year that runs like the means the
   expect(made.stdout).toMatch(/^Jan +40 /m);
   expect(run('weather', site, '--make').stderr).toMatch(/weather is a file, not monthly means/);
 });
+
+test('a reader that stops reading is no fault', () => {
+  const command = `"${process.execPath}" "${program}" year "${site}" --json | head -1; echo "\${PIPESTATUS[0]}"`;
+  const { stdout, stderr } = spawnSync('bash', ['-c', command], { encoding: 'utf8' });
+  expect(stderr).toBe('');
+  expect(stdout).toBe('{\n0\n');
+});

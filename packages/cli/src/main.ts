@@ -18,6 +18,12 @@ const commands: Record<string, () => Promise<(program: Command) => void>> = {
   start: async () => (await import('./start-command.js')).addStart,
 };
 
+// Whoever reads the output may stop reading, as `head` does: that is no fault.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+  process.exit(exitCodes.done);
+});
+
 const program = new Command('wintergap')
   .description(
     'Simulates the 8760 hours of a year at a place beyond the power line: generator hours, throttling, bank and months.',
