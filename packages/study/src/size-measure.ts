@@ -1,6 +1,6 @@
 import { type Costs, labelledKWh, lifeCycleOfYear, ratedKW, readCosts } from '@wintergap/seasonal';
 import { type Site, type SiteFile, type StageCache, simulateSite, type YearResult } from '@wintergap/year';
-import { sizeError } from './size-section.js';
+import { sectionError } from './section-error.js';
 
 /**
  * The prices behind `least: cost`.
@@ -13,9 +13,9 @@ export function readSizeCosts(site: SiteFile, stages: StageCache): Costs {
     ? lifeCycleOfYear(simulateSite(site.base, site.file, stages), costs).missing
     : ['a costs section'];
   if (costs && missing.length === 0) return costs;
-  throw sizeError(
+  throw sectionError(
     site,
-    ['least'],
+    ['size', 'least'],
     `least: cost needs ${missing.join(', ')}; expected such as costs: { years: 20, array: 900 /kW, bank: 180 /kWh, engine: { price: 1500, life: 2000 h } }`,
   );
 }

@@ -1,9 +1,10 @@
-import { readSection, SiteError, type SiteFile } from '@wintergap/year';
+import { readSection, type SiteFile } from '@wintergap/year';
 import { fraction, mapping, notNegative, number, positive, quantity, wholeNumber, word } from '@wintergap/year/fields';
-import * as z from 'zod';
-import { type DesignAxis, expandRange, outermostFirst } from './design-axis.js';
+import { type DesignAxis, outermostFirst } from './design-axis.js';
 import { gridSize } from './design-grid.js';
+import { designRanges } from './design-ranges.js';
 import type { HandSettings } from './hand-from-year.js';
+import { sectionError } from './section-error.js';
 import { valueProblems } from './sweep-values.js';
 import { type Targets, targetFigures } from './targets.js';
 
@@ -21,28 +22,13 @@ export interface SizeQuestion {
 }
 
 /** Most designs that are looked at; beyond it ranges are to be coarser. */
-export const mostDesigns = 50_000;
+const mostDesigns = 50_000;
 
 const example =
   'size: { choose: { arrays.0.strings: 2..8, bank.capacity: [500 Ah, 800 Ah] }, target: { generatorHours: 60 h }, least: array }';
 
-const values = z.unknown().transform((written, context) => {
-  try {
-    const items = (Array.isArray(written) ? written : [written]).flatMap(expandRange);
-    if (items.length > 0 && written !== null) return items;
-    context.addIssue({ code: 'custom', message: 'found no values, expected a list or a range such as 2..8' });
-  } catch (error) {
-    context.addIssue({ code: 'custom', message: (error as Error).message });
-  }
-  return z.NEVER;
-});
-
 const schema = mapping({
-  choose: z
-    .record(z.string(), values, { error: () => `expected what may be chosen, such as ${example}` })
-    .refine((axes) => Object.keys(axes).length > 0, {
-      error: () => `found nothing to choose, expected such as ${example}`,
-    }),
+  choose: designRanges(example),
   target: mapping({
     generatorHours: quantity('duration', notNegative).optional(),
     fuel: quantity('volume', notNegative).optional(),
@@ -73,30 +59,30 @@ const usualAutonomyDays = { withEngine: 3, withoutEngine: 7 };
  */
 export function readSize(site: SiteFile): SizeQuestion {
   const section = readSection(site, 'size', schema);
-  if (!section) throw sizeError(site, [], `the site file has no size section; expected such as ${example}`);
+  if (!section) throw sectionError(site, ['size'], `the site file has no size section; expected such as ${example}`);
   const { choose, target, least, years, seed, hand } = section;
   const axes = outermostFirst(Object.entries(choose).map(([path, written]) => ({ path, values: written })));
   const count = gridSize(axes);
   if (count > mostDesigns) {
-    throw sizeError(
+    throw sectionError(
       site,
-      ['choose'],
+      ['size', 'choose'],
       `the ranges make ${count} designs, expected at most ${mostDesigns}; take larger steps`,
     );
   }
   const problem = valueProblems(site, axes)[0];
   if (problem) {
-    throw sizeError(
+    throw sectionError(
       site,
-      ['choose', problem.path],
+      ['size', 'choose', problem.path],
       `${JSON.stringify(problem.value)} fits no design: ${problem.message}`,
     );
   }
   const moving = axes.find(({ path }) => /^(weather|place)(\.|$)/.test(path));
   if (moving && target.in === 'one-in-ten') {
-    throw sizeError(
+    throw sectionError(
       site,
-      ['choose', moving.path],
+      ['size', 'choose', moving.path],
       'a one-in-ten year is that of one weather; choose it in the usual year',
     );
   }
@@ -107,9 +93,9 @@ export function readSize(site: SiteFile): SizeQuestion {
     ...(target.autonomy !== undefined && { autonomyDays: target.autonomy / 24 }),
   };
   if (targetFigures(targets).length === 0) {
-    throw sizeError(
+    throw sectionError(
       site,
-      ['target'],
+      ['size', 'target'],
       'found no target, expected at least one of generatorHours, fuel, darkHours, autonomy',
     );
   }
@@ -131,9 +117,4 @@ export function readSize(site: SiteFile): SizeQuestion {
       margin: hand.margin,
     },
   };
-}
-
-export function sizeError({ file, document }: SiteFile, keys: readonly string[], message: string): SiteError {
-  const path = ['size', ...keys];
-  return new SiteError(file, [{ ...document.locate(path), path: path.join('.'), message }]);
 }

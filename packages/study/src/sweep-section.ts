@@ -1,9 +1,10 @@
 import { readSection, SiteError, type SiteFile, type SiteProblem } from '@wintergap/year';
 import { mapping, wholeNumber } from '@wintergap/year/fields';
-import * as z from 'zod';
-import { type DesignAxis, expandRange, mostValues, outermostFirst } from './design-axis.js';
+import { type DesignAxis, outermostFirst } from './design-axis.js';
 import { gridSize } from './design-grid.js';
 import type { DesignOrder } from './design-order.js';
+import { designRanges } from './design-ranges.js';
+import { sectionError } from './section-error.js';
 import { type ValueProblem, valueProblems } from './sweep-values.js';
 
 /** The `sweep` key of a site file. */
@@ -15,32 +16,8 @@ export interface SweepSection {
 
 const example = 'sweep: { designs: { bank.capacity: [500 Ah, 1000 Ah], arrays.0.strings: 2..8 } }';
 
-const axisValues = z.unknown().transform((written, context) => {
-  const items = Array.isArray(written) ? written : [written];
-  const values = items.flatMap((item, i) => {
-    try {
-      return expandRange(item);
-    } catch (error) {
-      context.addIssue({ code: 'custom', path: Array.isArray(written) ? [i] : [], message: (error as Error).message });
-      return [];
-    }
-  });
-  const complain = (message: string) => context.addIssue({ code: 'custom', message });
-  if (items.length === 0 || written === null) complain('found no values, expected a list or a range such as 2..8');
-  if (values.length > mostValues) complain(`found ${values.length} values, expected at most ${mostValues}`);
-  const seen = new Set<string>();
-  for (const value of values) {
-    const text = JSON.stringify(value);
-    if (seen.has(text)) complain(`${text} is there twice; each value makes its own designs`);
-    seen.add(text);
-  }
-  return values;
-});
-
 const sectionSchema = mapping({
-  designs: z
-    .record(z.string(), axisValues, { error: () => `expected what differs between the designs, such as ${example}` })
-    .refine((axes) => Object.keys(axes).length > 0, { error: () => `found no ranges, expected such as ${example}` }),
+  designs: designRanges(example),
   sample: mapping({
     count: wholeNumber(1, Number.MAX_SAFE_INTEGER, 'how many designs to take'),
     seed: wholeNumber(0, Number.MAX_SAFE_INTEGER, 'the seed of the sample'),
@@ -54,17 +31,21 @@ const sectionSchema = mapping({
  */
 export function readSweep(site: SiteFile): SweepSection {
   const section = readSection(site, 'sweep', sectionSchema);
-  if (!section) throw sweepError(site, [], `the site file has no sweep section; expected such as ${example}`);
+  if (!section) throw sectionError(site, ['sweep'], `the site file has no sweep section; expected such as ${example}`);
   const axes = outermostFirst(Object.entries(section.designs).map(([path, values]) => ({ path, values })));
   const size = gridSize(axes);
   if (size > Number.MAX_SAFE_INTEGER) {
-    throw sweepError(site, ['designs'], `the ranges make ${size.toExponential(1)} designs, expected fewer than 9e15`);
+    throw sectionError(
+      site,
+      ['sweep', 'designs'],
+      `the ranges make ${size.toExponential(1)} designs, expected fewer than 9e15`,
+    );
   }
   const { sample } = section;
   if (sample && sample.count > size) {
-    throw sweepError(
+    throw sectionError(
       site,
-      ['sample', 'count'],
+      ['sweep', 'sample', 'count'],
       `found ${sample.count}, but the ranges make ${size} designs; leave sample out to run them all`,
     );
   }
@@ -86,9 +67,4 @@ function placed({ document }: SiteFile, problems: readonly ValueProblem[]): Site
     told.set(`${line}:${column} ${message}`, { line, column, path: `sweep.designs.${path}`, message });
   }
   return [...told.values()];
-}
-
-function sweepError({ file, document }: SiteFile, keys: readonly string[], message: string): SiteError {
-  const path = ['sweep', ...keys];
-  return new SiteError(file, [{ ...document.locate(path), path: path.join('.'), message }]);
 }
