@@ -3,7 +3,7 @@ import { carrySummary, studyCarry } from '@wintergap/seasonal';
 import { loadSite } from '@wintergap/year';
 import type { Command } from 'commander';
 import { exitCodes } from './exit-codes.js';
-import { studyProgress } from './study-progress.js';
+import { countProgress } from './progress.js';
 import { unitsOption } from './units-option.js';
 
 interface CarryOptions {
@@ -42,7 +42,7 @@ export function addCarry(program: Command): void {
     .action((file: string, options: CarryOptions) => {
       const site = loadSite(file);
       const units = unitsOption(options.units, site.base.units);
-      const progress = studyProgress('years at most');
+      const progress = countProgress('years at most');
       try {
         const study = studyCarry(site, options.variant, progress.reached);
         const answer = options.json ? JSON.stringify(carrySummary(study), null, 2) : carryText(study, units);

@@ -10,6 +10,7 @@ declare module 'cli-progress' {
       notTTYSchedule?: number;
     });
     start(total: number, value: number, payload?: Record<string, string>): void;
+    setTotal(total: number): void;
     update(value: number, payload?: Record<string, string>): void;
     stop(): void;
   }

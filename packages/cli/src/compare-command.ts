@@ -4,7 +4,7 @@ import { reasonRuns, rerunOf, type VariantReasons, variantReasons } from '@winte
 import { contractOf } from '@wintergap/tally';
 import { loadSite, StageCache, simulateSite } from '@wintergap/year';
 import type { Command } from 'commander';
-import { runProgress } from './run-progress.js';
+import { countProgress } from './progress.js';
 import { unitsOption } from './units-option.js';
 import { writeWhole } from './whole-file.js';
 
@@ -52,13 +52,15 @@ export function addCompare(program: Command): void {
 function reasonsOf([base, ...variants]: readonly NamedYear[], file: string, stages: StageCache): VariantReasons[] {
   if (!base) return [];
   const designs = [base, ...variants] as const;
-  const progress = runProgress();
+  const progress = countProgress('years');
   const of = reasonRuns(designs);
   let done = 0;
-  const reasons = variantReasons(
-    designs,
-    rerunOf(file, () => progress.onRun(++done, of), stages),
-  );
-  progress.stop();
-  return reasons;
+  try {
+    return variantReasons(
+      designs,
+      rerunOf(file, () => progress.reached(++done, of), stages),
+    );
+  } finally {
+    progress.stop();
+  }
 }

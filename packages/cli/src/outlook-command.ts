@@ -5,8 +5,9 @@ import { usualAnomaly } from '@wintergap/weather';
 import { designOf, loadSite } from '@wintergap/year';
 import type { Command } from 'commander';
 import { InputError } from './input-error.js';
-import { studyProgress } from './study-progress.js';
+import { countProgress } from './progress.js';
 import { unitsOption } from './units-option.js';
+import { wholeOption } from './whole-option.js';
 
 interface OutlookOptions {
   years?: string;
@@ -41,19 +42,19 @@ export function addOutlook(program: Command): void {
     .addHelpText('after', help)
     .action(async (file: string, options: OutlookOptions) => {
       const wish: OutlookWish = {
-        ...(options.years !== undefined && { years: whole('--years', options.years, 1, 10_000) }),
-        seed: whole('--seed', options.seed, 0, 2 ** 32),
+        ...(options.years !== undefined && { years: wholeOption('--years', options.years, 1, 10_000) }),
+        seed: wholeOption('--seed', options.seed, 0, 2 ** 32),
         ...(options.spread && { anomaly: usualAnomaly }),
       };
       const workers =
-        options.workers === undefined ? availableParallelism() : whole('--workers', options.workers, 1, 256);
+        options.workers === undefined ? availableParallelism() : wholeOption('--workers', options.workers, 1, 256);
       const siteFile = loadSite(file);
       const site = designOf(siteFile, options.variant);
       const units = unitsOption(options.units, site.units);
       if (options.spread && 'months' in site.weather) {
         throw new InputError('--spread: goes with weather from files only, not with monthly means');
       }
-      const progress = studyProgress('years');
+      const progress = countProgress('years');
       let outlook: Outlook;
       try {
         const task = { site, siteFile: file, weather: outlookWeather(site, wish) };
@@ -63,10 +64,4 @@ export function addOutlook(program: Command): void {
       }
       process.stdout.write(`${options.json ? JSON.stringify(outlook, null, 2) : outlookText(outlook, units)}\n`);
     });
-}
-
-function whole(option: string, text: string, min: number, max: number): number {
-  const value = Number(text);
-  if (text.trim() !== '' && Number.isInteger(value) && value >= min && value <= max) return value;
-  throw new InputError(`${option} ${text}: expected a whole number from ${min} to ${max}`);
 }

@@ -4,7 +4,7 @@ import { contractOf } from '@wintergap/tally';
 import { loadSite, StageCache } from '@wintergap/year';
 import type { Command } from 'commander';
 import { exitCodes } from './exit-codes.js';
-import { studyProgress } from './study-progress.js';
+import { countProgress } from './progress.js';
 import { unitsOption } from './units-option.js';
 
 interface SizeOptions {
@@ -37,7 +37,7 @@ export function addSize(program: Command): void {
       const site = loadSite(file);
       const question = readSize(site);
       const units = unitsOption(options.units, site.base.units);
-      const progress = studyProgress('designs at most');
+      const progress = countProgress('designs at most');
       let answer: SizeAnswer;
       try {
         answer = sizeDesign(site, question, new StageCache(), progress.reached);

@@ -17,8 +17,9 @@ import { loadSite, simulateSite } from '@wintergap/year';
 import type { Command } from 'commander';
 import { exitCodes } from './exit-codes.js';
 import { InputError } from './input-error.js';
-import { sweepProgress } from './sweep-progress.js';
+import { sweepProgress } from './progress.js';
 import { unitsOption } from './units-option.js';
+import { wholeOption } from './whole-option.js';
 
 interface SweepOptions {
   out?: string;
@@ -50,7 +51,7 @@ export function addSweep(program: Command): void {
     .description('many designs from the ranges in the site file; resumable; in parts for many machines')
     .argument('<files...>', 'the site file (YAML); with --join, the files of the parts')
     .option('--out <file>', 'write a row for each design: .csv or .ndjson, by its name')
-    .option('--workers <n>', 'designs run at the same time', String(availableParallelism()))
+    .option('--workers <n>', 'designs run at the same time (default: one for each processor)')
     .option('--part <i/n>', 'run one part only, such as 3/16')
     .option('--join <file>', 'put parts together in this file instead')
     .option('--best <n>', 'how many of the best to print', '5')
@@ -71,7 +72,8 @@ async function sweep(files: readonly string[], options: SweepOptions): Promise<v
   if (file === undefined || files.length > 1) {
     throw new InputError(`sweep ${files.join(' ')}: expected one site file; to put parts together add --join FILE`);
   }
-  const workers = wholeOption('--workers', options.workers, 1, 1024);
+  const workers =
+    options.workers === undefined ? availableParallelism() : wholeOption('--workers', options.workers, 1, 1024);
   const best = new BestDesigns(wholeOption('--best', options.best, 1, 1000));
   const site = loadSite(file);
   const plan = planSweep(site, partOption(options.part));
@@ -133,10 +135,4 @@ function partOption(text: string | undefined): SweepPart {
     throw new InputError(`--part ${text}: expected a part and how many there are, such as 1/16 to 16/16`);
   }
   return { index, of };
-}
-
-function wholeOption(name: string, text: string | undefined, min: number, max: number): number {
-  const value = Number(text);
-  if (text?.trim() && Number.isInteger(value) && value >= min && value <= max) return value;
-  throw new InputError(`${name} ${text}: expected a whole number from ${min} to ${max}`);
 }

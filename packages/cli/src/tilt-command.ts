@@ -1,9 +1,9 @@
 import { tiltText } from '@wintergap/report';
-import { bestTilts } from '@wintergap/study';
+import { type BestTilts, bestTilts } from '@wintergap/study';
 import { designOf, loadSite } from '@wintergap/year';
 import type { Command } from 'commander';
 import { InputError } from './input-error.js';
-import { runProgress } from './run-progress.js';
+import { countProgress } from './progress.js';
 import { unitsOption } from './units-option.js';
 
 interface TiltOptions {
@@ -33,11 +33,15 @@ export function addTilt(program: Command): void {
       const design = designOf(site, options.variant);
       const units = unitsOption(options.units, design.units);
       const months = monthsOption(options.months);
-      const progress = runProgress();
-      const tilts = asInputError(options.array, () =>
-        bestTilts(site, design, options.array, months, (done) => progress.onRun(done, Math.max(usualRuns, done))),
-      );
-      progress.stop();
+      const progress = countProgress('years');
+      let tilts: BestTilts;
+      try {
+        tilts = asInputError(options.array, () =>
+          bestTilts(site, design, options.array, months, (done) => progress.reached(done, Math.max(usualRuns, done))),
+        );
+      } finally {
+        progress.stop();
+      }
       process.stdout.write(`${options.json ? JSON.stringify(tilts, null, 2) : tiltText(tilts, units)}\n`);
     });
 }

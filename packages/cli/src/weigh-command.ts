@@ -1,8 +1,8 @@
 import { weighText } from '@wintergap/report';
-import { weighSite } from '@wintergap/study';
+import { type SiteWeights, weighSite } from '@wintergap/study';
 import { designOf, loadSite } from '@wintergap/year';
 import type { Command } from 'commander';
-import { runProgress } from './run-progress.js';
+import { countProgress } from './progress.js';
 import { unitsOption } from './units-option.js';
 
 interface WeighOptions {
@@ -24,9 +24,13 @@ export function addWeigh(program: Command): void {
       const site = loadSite(file);
       const design = designOf(site, options.variant);
       const units = unitsOption(options.units, design.units);
-      const progress = runProgress();
-      const weights = weighSite(site, design, progress.onRun);
-      progress.stop();
+      const progress = countProgress('years');
+      let weights: SiteWeights;
+      try {
+        weights = weighSite(site, design, progress.reached);
+      } finally {
+        progress.stop();
+      }
       process.stdout.write(`${options.json ? JSON.stringify(weights, null, 2) : weighText(weights, units)}\n`);
     });
 }
