@@ -37,19 +37,8 @@ export function maximumPowerThrough(
 
 /** Current of one module at a terminal voltage, A. Negative above open circuit: a blocking diode is the caller's. */
 export function currentAt(p: ModuleParameters, effectiveWm2: number, cellC: number, voltageV: number): number {
-  return currentThrough(p, p.seriesOhm, effectiveWm2, cellC, voltageV);
-}
-
-/** As `currentAt`, with another series resistance: the module's own and its share of the cable. */
-export function currentThrough(
-  p: ModuleParameters,
-  seriesOhm: number,
-  effectiveWm2: number,
-  cellC: number,
-  voltageV: number,
-): number {
   translateCurve(p, Math.max(0, effectiveWm2), cellC, curve);
-  return diodeCurrent(curve[0]!, curve[1]!, curve[2]!, seriesOhm, curve[3]!, voltageV);
+  return diodeCurrent(curve[0]!, curve[1]!, curve[2]!, p.seriesOhm, curve[3]!, voltageV);
 }
 
 /** Open-circuit voltage of one module, V; 0 without light. */

@@ -22,7 +22,7 @@ export interface ModuleParameters {
 
 export const referenceWm2 = 1000;
 export const referenceK = 298.15;
-export const zeroCelsiusK = 273.15;
+const zeroCelsiusK = 273.15;
 /** Boltzmann constant, eV/K. */
 export const boltzmannEvPerK = 8.617333e-5;
 

@@ -3,7 +3,7 @@ import { chargeCellV, type Overcharge, overcharge } from './lead-acid-charge.js'
 import { type Discharge, discharge, dischargeCellV, restCellV } from './lead-acid-discharge.js';
 
 /** Largest power of the tables, W per Ah of C10 and cell, and largest current, 1/h: about a one-hour rate. */
-export const largestPower = 2.5;
+const largestPower = 2.5;
 const largestRate = 1.2;
 const rates = 48;
 

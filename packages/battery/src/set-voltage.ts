@@ -1,6 +1,6 @@
 /** Controllers stop compensating here; common practice, no source. */
-export const compensatedFromC = -20;
-export const compensatedToC = 50;
+const compensatedFromC = -20;
+const compensatedToC = 50;
 
 /** Set voltage of a cell at a temperature, V, from the one at 25 degC. */
 export function compensatedCellV(at25CellV: number, compensationVPerK: number, tempC: number): number {

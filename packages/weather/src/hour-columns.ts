@@ -3,7 +3,7 @@ import { WeatherError } from './weather-error.js';
 import type { Notice, WeatherPlace } from './weather-year.js';
 
 /** What a weather file may hold, in the units of `WeatherYear`. */
-export const columnNames = [
+const columnNames = [
   'ghi',
   'dni',
   'dhi',

@@ -184,7 +184,7 @@ export function controllerOf(site: SiteArray['controller']): Controller {
 }
 
 /** The site file's mount in the words of the mounts package. */
-export function mountOf(site: SiteMount): Mount {
+function mountOf(site: SiteMount): Mount {
   switch (site.kind) {
     case 'fixed':
       return { kind: 'fixed', tiltDeg: site.tilt, azimuthDeg: site.azimuth };

@@ -12,7 +12,7 @@ import type { SiteGenerator } from './schema-generator.js';
 const weekdays = { all: [0, 1, 2, 3, 4, 5, 6], weekdays: [1, 2, 3, 4, 5], weekends: [0, 6] };
 
 /** The site file's generator in the words of the generator package. */
-export function generatorSettings(site: SiteGenerator): GeneratorSettings {
+function generatorSettings(site: SiteGenerator): GeneratorSettings {
   const { output, fuel, start, exercise, failsToStart, oil, overhaul } = site;
   return {
     output:
