@@ -3,7 +3,7 @@ import { throttleSeason } from './throttle.js';
 
 const year = () => new Float64Array(8760);
 
-test('the season runs from the day after the longest gap to the day before it', () => {
+test('the season runs from its first throttling day to its last, and a bright day apart does not begin it', () => {
   const available = year().fill(1000);
   const thrown = year();
   // Noon of 1 April (day 90) to 30 September (day 272), and one bright day in February (day 40).
@@ -12,7 +12,12 @@ test('the season runs from the day after the longest gap to the day before it', 
   expect([summer.firstDate, summer.lastDate]).toEqual(['04-01', '09-30']);
   expect(summer.hours).toBe(183 * 8);
   thrown.fill(900, 40 * 24 + 8, 40 * 24 + 16);
-  expect(throttleSeason(thrown, available).firstDate).toBe('02-10');
+  expect(throttleSeason(thrown, available).firstDate).toBe('04-01');
+  expect(throttleSeason(thrown, available).hours).toBe(183 * 8 + 8);
+  // A season across New Year, as in the south.
+  const southern = year();
+  for (let day = 272; day < 365 + 90; day++) southern.fill(900, (day % 365) * 24 + 8, (day % 365) * 24 + 16);
+  expect(throttleSeason(southern, available)).toMatchObject({ firstDate: '09-30', lastDate: '03-31' });
 });
 
 test('the calendar holds the share of a month in which an hour of day throttles', () => {

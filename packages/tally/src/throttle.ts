@@ -13,21 +13,25 @@ export interface ThrottleSeason {
 
 /** An hour counts as throttled when more than this share of what was available was thrown away. */
 const throttledShareOfHour = 0.01;
-/** A day belongs to the season when more than this share of what was available was thrown away. */
+/** A day counts as throttled when more than this share of what was available was thrown away. */
 const throttledShareOfDay = 0.05;
+/** It belongs to the season when more than this share was thrown away in the fortnight around it. */
+const throttledShareOfFortnight = 0.1;
+const fortnightHalf = 7;
 
 /**
  * The throttle calendar and the dates of the throttling season.
  *
- * The season begins on the day after the year's longest run of days without throttling and ends on the day before it,
- * so a winter gap separates two seasons also where a season would run past New Year. A day throttles when more than
- * 5 % of its available energy is thrown away, an hour when more than 1 % is: below that the controller is trimming
- * the charge, not refusing it.
+ * A day is in season when more than 10 % of the energy offered in the fortnight around it is thrown away: one bright day
+ * in a dark month does not make a season. The season is all but the year's longest run of days out of season, so it may
+ * run past New Year; it begins and ends with a day that throttles (more than 5 % of its energy). An hour throttles when
+ * more than 1 % is thrown away: below that the controller is trimming the charge, not refusing it.
  */
 export function throttleSeason(throttledWh: Float64Array, availableWh: Float64Array): ThrottleSeason {
   const calendar = daysInMonth.map(() => new Array<number>(24).fill(0));
   let hours = 0;
-  const dayThrottles = new Uint8Array(365);
+  const thrownByDay = new Float64Array(365);
+  const offeredByDay = new Float64Array(365);
   for (let month = 0; month < 12; month++) {
     const row = calendar[month]!;
     const share = 1 / daysInMonth[month]!;
@@ -38,22 +42,43 @@ export function throttleSeason(throttledWh: Float64Array, availableWh: Float64Ar
       }
     }
   }
-  for (let day = 0; day < 365; day++) {
-    let thrown = 0;
-    let available = 0;
-    for (let h = day * 24; h < day * 24 + 24; h++) {
-      thrown += throttledWh[h]!;
-      available += availableWh[h]!;
-    }
-    dayThrottles[day] = thrown > throttledShareOfDay * available ? 1 : 0;
+  for (let h = 0; h < 8760; h++) {
+    const day = Math.floor(h / 24);
+    thrownByDay[day]! += throttledWh[h]!;
+    offeredByDay[day]! += availableWh[h]!;
   }
-  const gap = longestGap(dayThrottles);
+  const season = seasonOf(thrownByDay, offeredByDay);
   return {
     hours,
     calendar: calendar.map((row) => row.map((share) => Math.min(1, share))),
-    firstDate: gap && dateOfDay((gap.start + gap.length) % 365),
-    lastDate: gap && dateOfDay((gap.start + 364) % 365),
+    firstDate: season && dateOfDay(season.first),
+    lastDate: season && dateOfDay(season.last),
   };
+}
+
+function seasonOf(thrownByDay: Float64Array, offeredByDay: Float64Array): { first: number; last: number } | null {
+  const inSeason = new Uint8Array(365);
+  for (let day = 0; day < 365; day++) {
+    let thrown = 0;
+    let offered = 0;
+    for (let away = -fortnightHalf; away <= fortnightHalf; away++) {
+      const near = (day + away + 365) % 365;
+      thrown += thrownByDay[near]!;
+      offered += offeredByDay[near]!;
+    }
+    inSeason[day] = thrown > throttledShareOfFortnight * offered ? 1 : 0;
+  }
+  const gap = longestGap(inSeason);
+  if (gap === null) return null;
+  let first = (gap.start + gap.length) % 365;
+  let last = (gap.start + 364) % 365;
+  const throttles = (day: number) => thrownByDay[day]! > throttledShareOfDay * offeredByDay[day]!;
+  // A fortnight above a tenth holds a day above a twentieth, so both walks end within it.
+  if (gap.length > 0) {
+    while (!throttles(first)) first = (first + 1) % 365;
+    while (!throttles(last)) last = (last + 364) % 365;
+  }
+  return { first, last };
 }
 
 /** Longest run of zero days round the year; `null` when every day is zero. */
