@@ -35,15 +35,13 @@ for (const [name, allowed] of Object.entries(mayImport)) {
       readFileSync(join(root, name, 'tsconfig.json'), 'utf8'),
     ).references;
     const declared = Object.keys(manifest.dependencies ?? {});
-    let imports = 0;
-    for (const file of sourcesOf(name)) {
-      if (/\.(test|bench|fixture)\.ts$/.test(file)) continue;
+    const files = sourcesOf(name).filter((file) => !/\.(test|bench|fixture)\.ts$/.test(file));
+    for (const file of files) {
       const source = readFileSync(join(root, name, 'src', file), 'utf8');
       for (const [, fromText, dynamic] of source.matchAll(
         /^(?:import|export|\}) ?[^'\n]*from '([^'.][^']*)'|import\('([^'.][^']*)'\)/gm,
       )) {
         const specifier = fromText ?? dynamic;
-        imports++;
         if (specifier!.startsWith('node:')) continue;
         const own = /^@wintergap\/([a-z]+)/.exec(specifier!)?.[1];
         if (own) expect(allowed, `${name}/src/${file} imports ${specifier}`).toContain(own);
@@ -61,6 +59,6 @@ for (const [name, allowed] of Object.entries(mayImport)) {
     }
     for (const { path } of references)
       expect(allowed, `${name}/tsconfig.json refers to ${path}`).toContain(path.slice(3));
-    expect(imports).toBeGreaterThanOrEqual(0);
+    expect(files, `${name} has sources`).not.toHaveLength(0);
   });
 }

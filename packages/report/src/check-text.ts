@@ -22,9 +22,11 @@ export function problemsFound(weather: WeatherReport, designs: readonly CheckedD
 export function checkText(file: string, weather: WeatherReport, designs: readonly CheckedDesign[]): string {
   const problems = problemsFound(weather, designs);
   const parts = [
-    problems === 0
-      ? `${file}: readable, and no calculated limit is exceeded in ${count(designs.length, 'design')}.`
-      : `${file}: ${count(problems, 'problem')} to be changed before anything is bought or wired.`,
+    wrap(
+      problems === 0
+        ? `${file}: readable, and no calculated limit is exceeded in ${count(designs.length, 'design')}.`
+        : `${file}: ${count(problems, 'problem')} to be changed before anything is bought or wired.`,
+    ),
     weatherPart(weather),
     ...designs.map((design, i) => designPart(design, i === 0 ? [] : designs[0]!.result.limits.map(({ text }) => text))),
     wrap(safetyNotice),
@@ -37,7 +39,7 @@ function weatherPart(report: WeatherReport): string {
     .filter(({ level }) => level !== 'note')
     .map(({ level, code, text }) => wrap(`  ${level}: ${code}: ${text}`, 80, '    '));
   const verdict = { trust: 'can be trusted', caution: 'use with care', reject: 'should not be used' }[report.verdict];
-  return [`Weather  ${report.source}: ${verdict}`, ...lines].join('\n');
+  return [wrap(`Weather  ${report.source}: ${verdict}`, 80, '         '), ...lines].join('\n');
 }
 
 const marks = { ok: 'ok  ', note: 'note', exceeded: 'STOP' };

@@ -19,7 +19,9 @@ export function compareText(designs: readonly NamedYear[], units: UnitSystem): s
     engineMonths(designs),
     engineTimesTable(designs),
     arrayMonths(designs),
-  ].join('\n\n');
+  ]
+    .filter((part) => part !== '')
+    .join('\n\n');
 }
 
 export function compareHeadline(designs: readonly NamedYear[], units: UnitSystem): string {
@@ -88,12 +90,15 @@ function engineTimesTable(designs: readonly NamedYear[]): string {
   return `Engine hours by hours of day, and the longest rest, days\n${plainTable(head, rows)}`;
 }
 
+/** Nothing when the variants leave the array as it is. */
 function arrayMonths([base, ...variants]: readonly NamedYear[]): string {
   const months = ({ result }: NamedYear) => result.summary.array.months.map(({ availableKWh }) => availableKWh);
   const ofBase = months(base!);
+  const more = variants.map((design) => months(design).map((kWh, m) => signedWhole(kWh - ofBase[m]!)));
+  if (more.length > 0 && more.flat().every((cell) => cell === '-')) return '';
   return monthsTable('Array energy offered by month, kWh: the base, then what each variant brings more or less', [
     [base!.name, ...ofBase.map((kWh) => figure(kWh, 0))],
-    ...variants.map((design) => [design.name, ...months(design).map((kWh, m) => signedWhole(kWh - ofBase[m]!))]),
+    ...variants.map(({ name }, i) => [name, ...more[i]!]),
   ]);
 }
 

@@ -1,7 +1,7 @@
 import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
 import { dateOfDay } from '@wintergap/tally';
 import type { YearResult } from '@wintergap/year';
-import { dateText, figure, percent } from './figures.js';
+import { dateText, figure, percent, wrap } from './figures.js';
 import { plainTable } from './plain-table.js';
 
 /** The 24 hours of one day as the wall display would have shown them, 80 columns. */
@@ -27,7 +27,9 @@ export function dayText({ ledger, site, load }: YearResult, day: number, units: 
   ]);
   const verb = engine > 0 ? `the engine runs ${figure(engine * 60, 0)} min` : 'the engine rests';
   return [
-    `${site.name}, ${dateText(dateOfDay(day))}: ${percent(charge(first + 11))} at noon, ${percent(lowest)} at the lowest; ${verb}.`,
+    wrap(
+      `${site.name}, ${dateText(dateOfDay(day))}: ${percent(charge(first + 11))} at noon, ${percent(lowest)} at the lowest; ${verb}.`,
+    ),
     `${figure(sum(ledger.arrayUsedWh) / 1000)} kWh from the sun, ${figure(loadWh / 1000)} kWh of load.`,
     '',
     plainTable(
