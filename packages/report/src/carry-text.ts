@@ -11,6 +11,7 @@ import {
 import { dateOfDay } from '@wintergap/tally';
 import { dateText, figure, percent, wrap } from './figures.js';
 import { plainTable } from './plain-table.js';
+import { inVolumeUnit, volumeUnit } from './shown-units.js';
 
 /** Whether seasonal storage is worth it, as a page of text: 80 columns, verdict first, cautions last. */
 export function carryText(study: CarryStudy, units: UnitSystem): string {
@@ -163,7 +164,7 @@ const longestName = 38;
 function rivalsTable(study: CarryStudy, units: UnitSystem): string {
   const { rivals, asItIs, costs, asItIsCost, withStoreCost } = study;
   if (rivals.length === 0) return '';
-  const perLitre = units === 'us' ? 1 / 3.785411784 : 1;
+  const perLitre = inVolumeUnit(1, units);
   const priced = asItIsCost?.lifeCycle != null;
   const dark = (kWh: number) => (kWh < 0.05 ? '-' : figure(kWh));
   const money = (total: number | null | undefined) => (priced ? [total == null ? '-' : figure(total, 0)] : []);
@@ -183,7 +184,7 @@ function rivalsTable(study: CarryStudy, units: UnitSystem): string {
   const table = plainTable(
     ['Other ways, engine kept', 'engine', 'saves', 'saves', 'dark', ...(priced ? ['cost over'] : [])],
     [
-      ['', 'h', 'h', units === 'us' ? 'gal' : 'L', 'kWh', ...(priced ? [`${costs?.years} years`] : [])],
+      ['', 'h', 'h', volumeUnit(units), 'kWh', ...(priced ? [`${costs?.years} years`] : [])],
       ['as it is', figure(generator.hours), '', '', dark(load.darkKWh), ...money(asItIsCost?.lifeCycle?.total)],
       ...store,
       ...rivals.map(({ name, generatorHours, hoursSaved, fuelSavedLitres, darkKWh, cost }) => [

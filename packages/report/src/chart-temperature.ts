@@ -3,7 +3,7 @@ import type { UnitSystem } from '@wintergap/quantity';
 import { dayAxis, valueAxis, yearScale } from './chart-axes.js';
 import { dailyHighest, dailyLowest } from './chart-days.js';
 import { type Drawing, draw, narrowWidth, wideWidth, withData } from './chart-drawing.js';
-import { inTemperatureUnit, temperatureUnit } from './html-units.js';
+import { inTemperatureUnit, temperatureUnit } from './shown-units.js';
 
 /** A year's temperatures by day, degC. */
 export interface DailyTemperature {

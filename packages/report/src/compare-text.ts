@@ -4,6 +4,7 @@ import type { YearResult } from '@wintergap/year';
 import { figure, percent, wrap } from './figures.js';
 import { lowestByMonth } from './lowest-by-month.js';
 import { plainTable } from './plain-table.js';
+import { inVolumeUnit, volumeUnit } from './shown-units.js';
 
 /** A design and its year; the first of a list is the base that the others are held against. */
 export interface NamedYear {
@@ -47,21 +48,19 @@ export function compareHeadline(designs: readonly NamedYear[], units: UnitSystem
 
 function totalsTable(designs: readonly NamedYear[], units: UnitSystem): string {
   const base = designs[0]!.result.summary;
-  const volume = units === 'us' ? 'gal' : 'L';
-  const inVolume = (litres: number) => (units === 'us' ? litres / 3.785411784 : litres);
   const rows = designs.map(({ name, result: { summary, ledger } }, i) => [
     name,
     figure(summary.generator.hours),
     i === 0 ? '' : signed(summary.generator.hours - base.generator.hours),
     figure(summary.generator.starts, 0),
-    figure(inVolume(summary.generator.fuelLitres)),
+    figure(inVolumeUnit(summary.generator.fuelLitres, units)),
     figure(summary.throttle.kWh),
     figure(summary.load.darkKWh),
     percent(lowestByMonth(ledger.lowestStateOfCharge)[11]!),
   ]);
   return plainTable(
     ['', 'engine', 'against', 'starts', 'fuel', 'thrown', 'dark', 'December'],
-    [['', 'h', 'base', '', volume, 'kWh', 'kWh', 'lowest'], ...rows],
+    [['', 'h', 'base', '', volumeUnit(units), 'kWh', 'kWh', 'lowest'], ...rows],
   );
 }
 

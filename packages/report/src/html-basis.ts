@@ -2,7 +2,7 @@ import type { UnitSystem } from '@wintergap/quantity';
 import type { YearResult } from '@wintergap/year';
 import { figure } from './figures.js';
 import { html, type Markup } from './html-markup.js';
-import { temperatureText } from './html-units.js';
+import { temperatureText } from './shown-units.js';
 
 /** Where the place is and under what weather, in one line. */
 export function placeText({ summary }: YearResult, units: UnitSystem): string {

@@ -7,8 +7,8 @@ import { figure, percent } from './figures.js';
 import { section } from './html-frame.js';
 import { html, type Markup, rawMarkup } from './html-markup.js';
 import { figuresTable } from './html-table.js';
-import { inVolumeUnit, volumeUnit } from './html-units.js';
 import { lowestByMonth } from './lowest-by-month.js';
+import { inVolumeUnit, volumeUnit } from './shown-units.js';
 
 /** The year's totals of each design, and what differs from the base. */
 export function designTable(designs: readonly NamedYear[], units: UnitSystem): Markup {

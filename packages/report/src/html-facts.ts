@@ -3,7 +3,7 @@ import { dateOfDay, monthNames } from '@wintergap/tally';
 import type { YearResult } from '@wintergap/year';
 import { count, dateText, figure, percent } from './figures.js';
 import { html, type Markup } from './html-markup.js';
-import { volumeText } from './html-units.js';
+import { volumeText } from './shown-units.js';
 
 interface Fact {
   name: string;

@@ -5,8 +5,8 @@ import { monthlyEnergy } from './chart-energy.js';
 import { figure, percent } from './figures.js';
 import type { Markup } from './html-markup.js';
 import { figuresTable } from './html-table.js';
-import { inVolumeUnit, volumeUnit } from './html-units.js';
 import { lowestByMonth } from './lowest-by-month.js';
+import { inVolumeUnit, volumeUnit } from './shown-units.js';
 
 /** The twelve months and the year, as figures. */
 export function monthsSection({ summary, ledger }: YearResult, units: UnitSystem): Markup {

@@ -7,7 +7,7 @@ import { chartFigure, type KeyEntry } from './html-figure.js';
 import { section } from './html-frame.js';
 import type { Markup } from './html-markup.js';
 import { figuresTable } from './html-table.js';
-import { temperatureText, temperatureUnit } from './html-units.js';
+import { temperatureText, temperatureUnit } from './shown-units.js';
 
 /** How cold the bank gets, beside the air outdoors and what the cells can bear. */
 export function temperatureSection({ weather, ledger, plant }: YearResult, units: UnitSystem): Markup {

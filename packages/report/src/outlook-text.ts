@@ -3,6 +3,7 @@ import type { Outlook, QuantileRange, Ranked, RankedFigure } from '@wintergap/st
 import { count, figure, percent, wrap } from './figures.js';
 import { plainTable } from './plain-table.js';
 import { rankPlot } from './rank-plot.js';
+import { inVolumeUnit, volumeUnit } from './shown-units.js';
 
 /** The outlook as a page of text, 80 columns, answer first. */
 export function outlookText(outlook: Outlook, units: UnitSystem): string {
@@ -47,7 +48,6 @@ const shareText = ({ share, low, high }: Outlook['lossOfLoad']['years']): string
 const smallShare = (share: number): string => `${(share * 100).toPrecision(2)} %`;
 
 function yearsTable({ ranked, hasGenerator }: Outlook, units: UnitSystem): string {
-  const us = units === 'us';
   const row = (label: string, name: RankedFigure, scale = 1): string[] => {
     const { usual, oneInTen, worst }: Ranked = ranked[name];
     const shown = [usual.value, oneInTen.value].map((value) => figure(value * scale));
@@ -57,13 +57,11 @@ function yearsTable({ ranked, hasGenerator }: Outlook, units: UnitSystem): strin
   rows.push(row('autonomy, days', 'autonomyDays'));
   if (ranked.darkHours.worst > 0) rows.unshift(row('dark, h', 'darkHours'), row('dark, kWh', 'darkKWh'));
   if (hasGenerator) {
-    const fuel = us ? row('fuel, gal', 'fuelLitres', 1 / litresPerGallon) : row('fuel, L', 'fuelLitres');
+    const fuel = row(`fuel, ${volumeUnit(units)}`, 'fuelLitres', inVolumeUnit(1, units));
     rows.unshift(row('generator, h', 'generatorHours'), fuel);
   }
   return plainTable(['', 'usual', 'one in ten', '90 % sure', 'worst'], rows);
 }
-
-const litresPerGallon = 3.785411784;
 
 const rangeText = ({ low, high }: QuantileRange, scale: number): string => {
   if (low === null && high === null) return 'unknown';

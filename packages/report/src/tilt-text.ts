@@ -3,9 +3,9 @@ import type { BestTilts, TiltAim, TiltChoice } from '@wintergap/study';
 import { dateOfDay, monthNames } from '@wintergap/tally';
 import { figure, wrap } from './figures.js';
 import { plainTable } from './plain-table.js';
+import { inVolumeUnit, volumeUnit } from './shown-units.js';
 
 const aims: readonly TiltAim[] = ['year', 'dark months', 'engine'];
-const litresPerGallon = 3.785411784;
 
 /** The best tilts of an array, 80 columns, answer first. */
 export function tiltText(tilts: BestTilts, units: UnitSystem): string {
@@ -59,7 +59,7 @@ function table({ asDesigned, best, darkMonths }: BestTilts, how: 'one' | 'two', 
     figure(choice.yearKWhM2),
     figure(choice.darkMonthsKWhM2),
     figure(choice.outcome.generatorHours),
-    figure(units === 'us' ? choice.outcome.fuelLitres / litresPerGallon : choice.outcome.fuelLitres),
+    figure(inVolumeUnit(choice.outcome.fuelLitres, units)),
   ];
   return plainTable(
     [
@@ -71,7 +71,7 @@ function table({ asDesigned, best, darkMonths }: BestTilts, how: 'one' | 'two', 
       'fuel',
     ],
     [
-      ['', ...Array.from({ length: columns }, () => ''), 'kWh/m2', 'kWh/m2', 'h', units === 'us' ? 'gal' : 'L'],
+      ['', ...Array.from({ length: columns }, () => ''), 'kWh/m2', 'kWh/m2', 'h', volumeUnit(units)],
       row('as designed', asDesigned),
       ...aims.map((aim) => row(labels[aim], best[aim][how])),
     ],

@@ -2,8 +2,8 @@ import type { UnitSystem } from '@wintergap/quantity';
 import type { CabinetChoice, ChargerSizes, Outcome, SiteWeights, Weight } from '@wintergap/study';
 import { figure, percent, wrap } from './figures.js';
 import { plainTable } from './plain-table.js';
+import { inVolumeUnit, volumeUnit } from './shown-units.js';
 
-const litresPerGallon = 3.785411784;
 const pageWidth = 80;
 
 /** What single things weigh, 80 columns, answer first. */
@@ -44,7 +44,7 @@ function heaviest(kind: string, name: string, { generatorHours, darkKWh }: Weigh
 
 /** The columns in which everything is weighed: heads with units, and how a weight or an outcome fills them. */
 function columns(outcomes: readonly Outcome[], weights: readonly Weight[], units: UnitSystem) {
-  const litres = (value: number) => figure(units === 'us' ? value / litresPerGallon : value);
+  const litres = (value: number) => figure(inVolumeUnit(value, units));
   const engine = outcomes.some(({ starts }) => starts > 0) || weights.some(({ starts }) => starts !== 0);
   const dark = [...outcomes, ...weights].some(({ darkKWh }) => Math.abs(darkKWh) > 0.05);
   const cells = (of: Outcome | Weight, lowest: number) => [
@@ -54,7 +54,7 @@ function columns(outcomes: readonly Outcome[], weights: readonly Weight[], units
   ];
   return {
     head: [...(engine ? ['engine', 'starts', 'fuel'] : []), ...(dark ? ['dark'] : []), 'lowest'],
-    unit: [...(engine ? ['h', '', units === 'us' ? 'gal' : 'L'] : []), ...(dark ? ['kWh'] : []), 'charge'],
+    unit: [...(engine ? ['h', '', volumeUnit(units)] : []), ...(dark ? ['kWh'] : []), 'charge'],
     ofOutcome: (outcome: Outcome) => cells(outcome, outcome.darkMonthLowest),
     ofWeight: (weight: Weight) => cells(weight, weight.darkMonthLowestWithout),
   };

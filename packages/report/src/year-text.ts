@@ -5,6 +5,7 @@ import { engineText } from './engine-text.js';
 import { count, dateText, figure, percent, wrap } from './figures.js';
 import { lowestByMonth } from './lowest-by-month.js';
 import { plainTable } from './plain-table.js';
+import { inVolumeUnit, volumeUnit } from './shown-units.js';
 
 /** The year as a page of text, 80 columns, answer first; `headline` gives its first sentences only. */
 export function yearText(result: YearResult, units: UnitSystem): string {
@@ -45,12 +46,11 @@ export function headline({ summary, site }: YearResult, units: UnitSystem): stri
 function monthsTable({ summary, ledger }: YearResult, units: UnitSystem): string {
   const used = Array.from(monthlySums(ledger.acServedWh), (wh, m) => (wh + monthlySums(ledger.dcServedWh)[m]!) / 1000);
   const lowest = lowestByMonth(ledger.lowestStateOfCharge);
-  const volume = units === 'us' ? 'gal' : 'L';
-  const fuel = (litres: number) => (litres === 0 ? '-' : figure(units === 'us' ? litres / 3.785411784 : litres));
+  const fuel = (litres: number) => (litres === 0 ? '-' : figure(inVolumeUnit(litres, units)));
   const orDash = (value: number) => (value === 0 ? '-' : figure(value));
   const whole = (value: number) => (value === 0 ? '-' : figure(value, 0));
   const head = ['', 'plane', 'array', 'used', 'thrown', 'load', 'engine', 'starts', 'fuel', 'lowest'];
-  const unit = ['', 'kWh/m2', 'kWh', 'kWh', 'kWh', 'kWh', 'h', '', volume, 'charge'];
+  const unit = ['', 'kWh/m2', 'kWh', 'kWh', 'kWh', 'kWh', 'h', '', volumeUnit(units), 'charge'];
   const rows = monthNames.map((name, m) => {
     const array = summary.array.months[m]!;
     const engine = summary.generator.months[m]!;
