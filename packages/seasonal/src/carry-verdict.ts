@@ -1,3 +1,4 @@
+import { amount } from './amount-text.js';
 import { notableKWh } from './carry-cautions.js';
 import type { CarryStudy } from './carry-study.js';
 import { verdictText } from './verdict-text.js';
@@ -107,8 +108,3 @@ function whatPricesWouldSay({ asItIs, engineCost, costs, judged }: CarryStudy): 
 }
 
 const times = (scale: number): string => `${Number(scale.toPrecision(2))} times`;
-
-const amount = (value: number): string => {
-  if (Math.abs(value) >= 9.95 || Math.abs(value) < 5e-4) return value.toFixed(0);
-  return String(Number(value.toPrecision(2)));
-};

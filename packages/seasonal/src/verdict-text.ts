@@ -1,3 +1,4 @@
+import { amount } from './amount-text.js';
 import { hydrogenCaution, hydrogenKg } from './hydrogen.js';
 import type { CostComparison, StoreJudgement } from './judge-store.js';
 import type { ClosingArray } from './smallest-closing-array.js';
@@ -105,10 +106,6 @@ const kWh = (wh: number): string => `${amount(wh / 1000)} kWh`;
 const kW = (watts: number): string => `${amount(watts / 1000)} kW`;
 const fuel = (litres: number, system: 'metric' | 'us'): string =>
   system === 'us' ? `${amount(litres / litresPerGallon)} gal` : `${amount(litres)} L`;
-
-/** Two significant digits below 10, whole numbers from there on. */
-const amount = (value: number): string =>
-  Math.abs(value) >= 9.95 || Math.abs(value) < 5e-4 ? value.toFixed(0) : String(Number(value.toPrecision(2)));
 
 /** Three significant digits, no exponent. */
 const price = (value: number): string =>
