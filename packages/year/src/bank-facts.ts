@@ -1,6 +1,7 @@
 import { autonomyDays, type WearOfYear, wearOfYear } from '@wintergap/battery';
 import { yearSum } from '@wintergap/tally';
 import { bankSettings } from './bank-stage.js';
+import { decemberMean, decemberQuestion } from './december.js';
 import type { YearResult } from './year-result.js';
 
 /** What a year does to its bank, and what the bank can do in the dark months. */
@@ -18,20 +19,15 @@ export interface BankFacts {
   longestSinceFull: { days: number; endDay: number };
 }
 
-const decemberStart = 8016;
-
 /** Works out the bank's facts from a settled year. Not needed for the ledger: call it when they are to be shown. */
 export function bankFacts({ site, plant, ledger, weather }: YearResult): BankFacts {
   const { bank } = plant;
-  const december =
-    decemberMean(plant.inverterInputW) + decemberMean(plant.converterInputW) + decemberMean(plant.ownUseW);
-  const decemberC = decemberMean(ledger.bankC);
   const typicalState = decemberMean(ledger.stateOfCharge);
-  const question = { averageLoadW: december, tempC: decemberC };
+  const question = decemberQuestion(plant, ledger.bankC);
   let coldestHour = 0;
   for (let h = 0; h < ledger.bankC.length; h++) if (ledger.bankC[h]! < ledger.bankC[coldestHour]!) coldestHour = h;
   const coldestC = ledger.bankC[coldestHour]!;
-  const amps = bank.dischargeAmps(december, 0.5, coldestC);
+  const amps = bank.dischargeAmps(question.averageLoadW, 0.5, coldestC);
   const longest = longestSinceFull(ledger.daysSinceFull);
   return {
     wear: wearOfYear(ledger.stateOfCharge, ledger.bankC, bankSettings(site.bank)),
@@ -50,12 +46,6 @@ export function bankFacts({ site, plant, ledger, weather }: YearResult): BankFac
     dullRun: longestDullRun(plant.acW, plant.dcW, ledger.arrayAvailableWh),
     longestSinceFull: longest,
   };
-}
-
-function decemberMean(hourly: Float64Array): number {
-  let sum = 0;
-  for (let h = decemberStart; h < hourly.length; h++) sum += hourly[h]!;
-  return sum / (hourly.length - decemberStart);
 }
 
 /** Runs past New Year count as one; the year is gone round twice for them. */

@@ -3,8 +3,8 @@ import { summarise, yearSum } from '@wintergap/tally';
 import type { WeatherYear } from '@wintergap/weather';
 import { type ArrayStage, arrayStage } from './array-stage.js';
 import { bankStage } from './bank-stage.js';
-import { hottestChargeC } from './bus-flow.js';
 import { yearCautions } from './cautions.js';
+import { decemberQuestion } from './december.js';
 import { fromSite } from './from-site.js';
 import { compileSiteGenerator } from './generator-stage.js';
 import { siteLimits } from './limits-stage.js';
@@ -114,7 +114,7 @@ export function simulateWeather(
     fuelPricePerL: site.generator?.fuel.price ?? null,
     bank: {
       usableWh: bank.usableWh,
-      autonomyDays: decemberAutonomy(plant, ledger.bankC),
+      autonomyDays: autonomyDays(bank, decemberQuestion(plant, ledger.bankC)),
       referenceAh: bank.refAh,
       fullCycles: yearSum(ledger.bankDischargeWh) / (bank.storedWh(1) - bank.storedWh(0)),
     },
@@ -130,18 +130,4 @@ function meanPlane(arrays: readonly ArrayStage[], ratedW: number): Float64Array 
     for (let h = 0; h < 8760; h++) mean[h]! += (plane.planeWm2[h]! * own) / ratedW;
   }
   return mean;
-}
-
-const decemberStart = 8016;
-
-/** Days a full bank at its December temperature carries the December load. */
-function decemberAutonomy(plant: Plant, bankC: Float64Array): number {
-  let drawWh = 0;
-  let sumC = 0;
-  for (let h = decemberStart; h < 8760; h++) {
-    drawWh += plant.inverterInputW[h]! + plant.converterInputW[h]! + plant.ownUseW[h]!;
-    sumC += bankC[h]!;
-  }
-  const hours = 8760 - decemberStart;
-  return autonomyDays(plant.bank, { averageLoadW: drawWh / hours, tempC: Math.min(sumC / hours, hottestChargeC) });
 }
