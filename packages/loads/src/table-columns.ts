@@ -25,6 +25,9 @@ const units: Readonly<Record<string, Pick<ValueColumn, 'isEnergy' | 'factor'>>> 
 export function tableColumns(header: readonly string[], where: string): { time: number; values: ValueColumn[] } {
   const time = header.findIndex((cell) => /^time\b/i.test(cell.trim()));
   if (time < 0) throw new Error(`${where}: no column "time" in "${header.join(', ')}"`);
+  if (header.some((cell) => /^bank stored\b/.test(cell.trim()))) {
+    throw new Error(`${where}: this is a ledger written by --csv, not a table of measured loads`);
+  }
   const values: ValueColumn[] = [];
   for (let index = 0; index < header.length; index++) {
     const cell = header[index]!.trim();

@@ -120,3 +120,10 @@ test('the same seed makes the same winter, another seed another', () => {
   expect(() => snowDepthFromDays([1], airC, 1)).toThrow('snowyDays must have 12 months, got 1');
   expect(() => snowDepthFromDays(snowyDays.with(3, 40), airC, 1)).toThrow('snowyDays must be 0 to 31, got 40');
 });
+
+// Common practice, no source: a steep plane sheds dry snow as it falls, an upright one catches none.
+test('a fall covers steep planes in part and upright ones not at all, however cold it is', () => {
+  const cold = { airC: constant(-30), planeWm2: constant(50) };
+  const covered = (tilt: number) => Math.max(...winter({ ...cold, tiltDeg: constant(tilt) }));
+  expect([30, 60, 75, 90].map(covered)).toEqual([1, 1, 0.5, 0]);
+});

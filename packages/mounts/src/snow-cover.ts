@@ -9,6 +9,17 @@ const slideWm2PerK = -80;
 /** Share of the slant height that slides in an hour on an upright plane. Marion et al. (2013). */
 const slidePerH = 0.197;
 
+/** Up to this tilt a fall covers a plane whole, as in the paper's data; an upright plane catches nothing. */
+const wholeCoverToDeg = 60;
+
+/**
+ * Share of the slant height that a fall covers. Marion et al. (2013) know planes of usual tilts only, all covered whole;
+ * steeper ones shed dry snow as it falls, in proportion between 60 and 90 degrees here: common practice, no source.
+ */
+function coveredByFall(tiltDeg: number): number {
+  return Math.min(1, Math.max(0, (90 - tiltDeg) / (90 - wholeCoverToDeg)));
+}
+
 /** Somebody who clears the plane. */
 export interface Clearing {
   /** Hours of the waking day that pass after the last new snow before the plane is clear. */
@@ -34,7 +45,8 @@ export interface SnowCoverInput {
  *
  * Source: Marion, Schaefer, Caine & Sanchez (2013), Solar Energy 97, 112-121. New snow covers the plane whole
  * (`snowFalls`); in an hour with air warmer than plane irradiance / (-80 W/m2/K) the covered share falls by 0.197
- * sin(tilt). The model was validated on fixed planes only. Added here: once the ground is bare so is the plane, which
+ * sin(tilt). The model was validated on fixed planes only. Added here: planes steeper than 60
+ * degrees are covered in part (`coveredByFall`); once the ground is bare so is the plane, which
  * ends the winter of planes too flat to shed. The year begins with the snow it ends with.
  *
  * @throws RangeError when an array does not have 8760 hours, or a clearing makes no sense
@@ -51,7 +63,7 @@ export function snowCover({ snowDepthM, planeWm2, tiltDeg, airC, clearing }: Sno
   for (let pass = 0; pass < 2; pass++) {
     for (let h = 0; h < hoursPerYear; h++) {
       if (falls[h] === 1) {
-        covered = 1;
+        covered = Math.max(covered, coveredByFall(tiltDeg[h]!));
         wakingH = 0;
       } else if (covered > 0) {
         const hour = h % 24;

@@ -57,7 +57,8 @@ export function createSunTransfer(place: WeatherPlace, sources: readonly Irradia
       const [h, from] = [first + i, firstFrom + i];
       const diffuse = source.ghiWm2[from]! > 0 ? Math.min(1, source.dhiWm2[from]! / source.ghiWm2[from]!) : 1;
       into.dniWm2[h] = closingBeamWm2(ghiWm2[h]! * (1 - diffuse), sun, h);
-      into.dhiWm2[h] = ghiWm2[h]! - into.dniWm2[h]! * sun.meanCosZenith[h]!;
+      // The difference of two equal numbers may fall a hair below zero.
+      into.dhiWm2[h] = Math.max(0, ghiWm2[h]! - into.dniWm2[h]! * sun.meanCosZenith[h]!);
     }
   };
   return {

@@ -12,6 +12,7 @@ import {
 } from '@wintergap/array';
 import { type CompiledSkyline, compileSkyline, type PlaneYear, planeYear, usualLeaves } from '@wintergap/irradiance';
 import { driveLoadW, hourlyTiltDeg, type Motor, type Mount, pointing, snowCover } from '@wintergap/mounts';
+import { hoursPerYear } from '@wintergap/tally';
 import type { WeatherYear } from '@wintergap/weather';
 import type { Outdoors } from './outdoors-stage.js';
 import type { Site } from './schema.js';
@@ -34,7 +35,6 @@ export interface ArrayStage {
 
 /** Temperature the cable is counted at: copper in the sun and the cold averages about this, common practice, no source. */
 const conductorC = 25;
-const hoursPerYear = 8766;
 
 /** Runs one array from the sky to its controller. */
 export function arrayStage(

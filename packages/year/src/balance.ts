@@ -1,7 +1,7 @@
 import { cabinetStep, heaterPower } from '@wintergap/battery';
 import { fuelLPerH } from '@wintergap/generator';
 import { hoursPerYear, type Ledger, ledgerColumns } from '@wintergap/tally';
-import { type BusFlow, createBusFlow, solveBus } from './bus-flow.js';
+import { type BusFlow, createBusFlow, hottestChargeC, solveBus } from './bus-flow.js';
 import {
   beginBulk,
   beginDay,
@@ -78,7 +78,8 @@ export function runYear(plant: Plant, state: PlantState, ledger: Ledger, firstHo
       leftH -= runMoment(plant, state, ledger, h, heaterW, leftH, moment < mostMoments);
     }
     const beforeWh = bank.storedWh(state.stateOfCharge);
-    const kept = Math.max(state.stateOfCharge - bank.selfDischargePerHour(state.bankC), 0);
+    // The rule of doubling per 10 K is not trusted beyond where chargers stop.
+    const kept = Math.max(state.stateOfCharge - bank.selfDischargePerHour(Math.min(state.bankC, hottestChargeC)), 0);
     storedWh = bank.storedWh(kept);
     state.stateOfCharge = kept;
     ledger.selfDischargeWh[h] = beforeWh - storedWh;
@@ -146,7 +147,7 @@ function runMoment(
   }
   postMoment(ledger, plant, flow, h, hours, heaterW, bank.storedWh(next) - bank.storedWh(s), engineDcInW, loaded);
   if (next < ledger.lowestStateOfCharge[h]!) ledger.lowestStateOfCharge[h] = next;
-  if (flow.atVoltageLimit && flow.amps >= 0) holdVoltage(charge, chargeRules, hours, flow.amps);
+  if (flow.atVoltageLimit && flow.amps >= 0) holdVoltage(charge, chargeRules, hours, flow.amps, bankC);
   if (generator !== null) advanceEngine(engine, generator, hours, flow.voltageV);
   state.stateOfCharge = next;
   return hours;

@@ -8,6 +8,7 @@ import {
   heatCapacityFrom,
   insulationFrom,
 } from '@wintergap/battery';
+import { hoursPerYear } from '@wintergap/tally';
 import type { StageRules } from './charge-stage.js';
 import type { Site } from './schema.js';
 import type { SiteBank } from './schema-bank.js';
@@ -20,8 +21,6 @@ export interface BankStage {
   chargeRules: StageRules;
 }
 
-/** Hours in a year, for ages and lives written as durations. */
-const hoursPerYear = 8766;
 /** Heat a bank gives to the room it stands in, W/K: about 1.5 m2 of surface at 8 W/(m2 K), common practice, no source. */
 const roomCouplingWPerK = 12;
 

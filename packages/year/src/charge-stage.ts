@@ -19,9 +19,17 @@ export interface ChargeStage {
   heldH: number;
   daysSinceFull: number;
   daysSinceEqualised: number;
+  /** Equalising time so far of the charge that is due, h: what a short day leaves is added on the next. */
+  equalisedH: number;
 }
 
-export const createChargeStage = (): ChargeStage => ({ stage: 0, heldH: 0, daysSinceFull: 0, daysSinceEqualised: 0 });
+export const createChargeStage = (): ChargeStage => ({
+  stage: 0,
+  heldH: 0,
+  daysSinceFull: 0,
+  daysSinceEqualised: 0,
+  equalisedH: 0,
+});
 
 /** Chargers begin every day, and every engine run, with a bulk charge. */
 export function beginBulk(charge: ChargeStage): void {
@@ -35,25 +43,35 @@ export function beginDay(charge: ChargeStage): void {
   charge.daysSinceEqualised++;
 }
 
+/** Equalising is put off while the bank is warmer than this: common practice, no source. */
+const equaliseBelowC = 35;
+
 /** Time until the stage ends if the voltage limit goes on holding, h. */
 export function hoursToStageEnd(charge: ChargeStage, rules: StageRules, atVoltageLimit: boolean): number {
   if (!atVoltageLimit || charge.stage === stages.float) return Number.POSITIVE_INFINITY;
-  const lengthH = charge.stage === stages.absorption ? rules.absorptionH : rules.equaliseH;
-  return Math.max(lengthH - charge.heldH, 0);
+  const left =
+    charge.stage === stages.absorption ? rules.absorptionH - charge.heldH : rules.equaliseH - charge.equalisedH;
+  return Math.max(left, 0);
 }
 
 /** Counts the time held at the voltage limit and moves on when the stage is over. */
-export function holdVoltage(charge: ChargeStage, rules: StageRules, hours: number, amps: number): void {
+export function holdVoltage(charge: ChargeStage, rules: StageRules, hours: number, amps: number, bankC: number): void {
   if (charge.stage === stages.float) return;
-  charge.heldH += hours;
   if (charge.stage === stages.absorption) {
+    charge.heldH += hours;
     if (charge.heldH + 1e-9 < rules.absorptionH && amps > rules.tailAmps) return;
     charge.daysSinceFull = 0;
     const due = rules.equaliseEveryDays > 0 && charge.daysSinceEqualised >= rules.equaliseEveryDays;
-    charge.stage = due ? stages.equalise : stages.float;
+    charge.stage = due && bankC < equaliseBelowC ? stages.equalise : stages.float;
     charge.heldH = 0;
-  } else if (charge.heldH + 1e-9 >= rules.equaliseH) {
+    return;
+  }
+  charge.equalisedH += hours;
+  if (charge.equalisedH + 1e-9 >= rules.equaliseH) {
     charge.stage = stages.float;
     charge.daysSinceEqualised = 0;
+    charge.equalisedH = 0;
+  } else if (bankC >= equaliseBelowC) {
+    charge.stage = stages.float;
   }
 }

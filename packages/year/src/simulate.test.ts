@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { bankSettings } from './bank-stage.js';
 import { changedDesign } from './changed-design.js';
 import { loadSite } from './load-site.js';
 import { simulateSite } from './simulate.js';
@@ -26,5 +27,12 @@ test('stages shared with other designs give the same year as stages of its own',
   for (const design of designs) simulateSite(design, path, stages);
   for (const design of designs) {
     expect(simulateSite(design, path, stages).summary).toEqual(simulateSite(design, path).summary);
+  }
+});
+
+test('nine years of age are nine years, however they are written', () => {
+  const site = loadSite(path);
+  for (const age of ['9 years', '108 months']) {
+    expect(bankSettings(changedDesign(site, { 'bank.age': age }).bank).ageYears).toBeCloseTo(9, 12);
   }
 });
