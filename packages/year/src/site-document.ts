@@ -19,7 +19,8 @@ export interface SiteDocument {
  */
 export function readDocument(text: string, file: string): SiteDocument {
   const lines = new LineCounter();
-  const document = parseDocument(text, { lineCounter: lines, prettyErrors: false });
+  // What is odd but legal is told by the schema, with its place; the parser is not to warn beside it.
+  const document = parseDocument(text, { lineCounter: lines, prettyErrors: false, logLevel: 'error' });
   if (document.errors.length > 0) {
     throw new SiteError(
       file,
