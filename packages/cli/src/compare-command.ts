@@ -2,7 +2,7 @@ import { compareHtml, compareText, costText, type NamedYear, whyText } from '@wi
 import { lifeCycleOfYear, readCosts } from '@wintergap/seasonal';
 import { reasonRuns, rerunOf, type VariantReasons, variantReasons } from '@wintergap/study';
 import { contractOf } from '@wintergap/tally';
-import { loadSite, StageCache, simulateSite } from '@wintergap/year';
+import { inputFiles, loadSite, StageCache, simulateSite } from '@wintergap/year';
 import type { Command } from 'commander';
 import { countProgress } from './progress.js';
 import { unitsOption } from './units-option.js';
@@ -33,7 +33,7 @@ export function addCompare(program: Command): void {
         result: simulateSite(design, file, stages),
       }));
       const units = unitsOption(options.units, site.base.units);
-      if (options.html) writeWhole(options.html, await compareHtml(designs, units));
+      if (options.html) writeWhole(options.html, await compareHtml(designs, units), inputFiles(site));
       const reasons = options.why ? reasonsOf(designs, file, stages) : null;
       if (options.json && reasons) process.stdout.write(`${JSON.stringify(reasons, null, 2)}\n`);
       else if (options.json) {

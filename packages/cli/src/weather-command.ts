@@ -1,3 +1,4 @@
+import { resolve } from 'node:path';
 import { weatherText } from '@wintergap/report';
 import { examineWeather, readWeatherFile, type WeatherPlace, type WeatherYear, writeTable } from '@wintergap/weather';
 import { loadSite, StageCache, siteWeather } from '@wintergap/year';
@@ -36,7 +37,7 @@ export function addWeather(program: Command): void {
     .action((file: string, options: WeatherOptions) => {
       const { weather, site } = options.make ? madeWeather(file) : fileWeather(file, options);
       const report = examineWeather(weather, site);
-      if (options.table) writeWhole(options.table, writeTable(weather));
+      if (options.table) writeWhole(options.table, writeTable(weather), new Set([resolve(file)]));
       if (options.json) process.stdout.write(`${JSON.stringify(report, null, 2)}\n`);
       else process.stdout.write(`${weatherText(report, unitsOption(options.units, 'metric'))}\n`);
       if (report.verdict === 'reject') process.exitCode = exitCodes.no;

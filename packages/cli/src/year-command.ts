@@ -4,6 +4,7 @@ import {
   arrayLosses,
   changedDesign,
   designOf,
+  inputFiles,
   loadSite,
   type SiteFile,
   simulateSite,
@@ -46,9 +47,9 @@ export function addYear(program: Command): void {
       const design = designOf(site, options.variant);
       const aged = options.age === undefined ? design : agedDesign(site, options.age, options.variant);
       const result = simulateSite(aged, file);
-      if (options.csv) writeWhole(options.csv, ledgerCsv(result.ledger));
+      if (options.csv) writeWhole(options.csv, ledgerCsv(result.ledger), inputFiles(site));
       const units = unitsOption(options.units, result.site.units);
-      if (options.html) writeWhole(options.html, await yearHtml(result, units, options.variant));
+      if (options.html) writeWhole(options.html, await yearHtml(result, units, options.variant), inputFiles(site));
       if (options.losses) printLosses(result, options.json);
       else if (options.day !== undefined) process.stdout.write(`${dayText(result, dayOption(options.day), units)}\n`);
       else if (options.json) process.stdout.write(`${JSON.stringify(contractOf(result.summary), null, 2)}\n`);

@@ -28,8 +28,10 @@ export function compareText(designs: readonly NamedYear[], units: UnitSystem): s
 export function compareHeadline(designs: readonly NamedYear[], units: UnitSystem): string {
   const base = designs[0]!;
   const hours = ({ result }: NamedYear) => result.summary.generator.hours;
-  const best = designs.reduce((least, design) => (hours(design) < hours(least) ? design : least));
   const dark = (design: NamedYear) => design.result.summary.load.darkKWh;
+  // A design that saves engine hours by leaving load dark is no better.
+  const asBright = designs.filter((design) => dark(design) <= dark(base) + 0.5);
+  const best = asBright.reduce((least, design) => (hours(design) < hours(least) ? design : least));
   const name = base.result.site.name;
   if (designs.length === 1) return `${name}: the site file has no variants to compare.`;
   if (designs.every((design) => hours(design) === 0)) {
@@ -39,7 +41,9 @@ export function compareHeadline(designs: readonly NamedYear[], units: UnitSystem
     );
   }
   if (best === base)
-    return wrap(`${name}: none of the variants runs the engine less than the base, ${figure(hours(base))} h.`);
+    return wrap(
+      `${name}: no variant runs the engine less than the base, ${figure(hours(base))} h, without leaving more load dark.`,
+    );
   const fuel = base.result.summary.generator.fuelLitres - best.result.summary.generator.fuelLitres;
   return wrap(
     `${name}: "${best.name}" runs the engine least, ${figure(hours(best))} h: ${figure(hours(base) - hours(best))} h and ${formatQuantity(fuel, 'volume', units)} of fuel less than the base.`,

@@ -1,8 +1,9 @@
-import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
+import type { UnitSystem } from '@wintergap/quantity';
 import { dateOfDay } from '@wintergap/tally';
 import type { YearResult } from '@wintergap/year';
 import { dateText, figure, percent, wrap } from './figures.js';
 import { plainTable } from './plain-table.js';
+import { temperatureText } from './shown-units.js';
 
 /** The 24 hours of one day as the wall display would have shown them, 80 columns. */
 export function dayText({ ledger, site, load }: YearResult, day: number, units: UnitSystem): string {
@@ -23,7 +24,7 @@ export function dayText({ ledger, site, load }: YearResult, day: number, units: 
     dash(ledger.darkWh[h]! / 1000, 2),
     ledger.bankV[h]!.toFixed(1),
     percent(charge(h)),
-    formatQuantity(Math.round(ledger.bankC[h]!), 'temperature', units),
+    temperatureText(ledger.bankC[h]!, units),
   ]);
   const verb = engine > 0 ? `the engine runs ${figure(engine * 60, 0)} min` : 'the engine rests';
   return [

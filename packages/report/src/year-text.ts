@@ -1,11 +1,11 @@
 import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
-import { dateOfDay, monthlySums, monthNames, type Summary, yearSum } from '@wintergap/tally';
+import { dateInWords, dateOfDay, dayOfDate, monthlySums, monthNames, type Summary, yearSum } from '@wintergap/tally';
 import { bankFacts, type YearResult } from '@wintergap/year';
 import { engineText } from './engine-text.js';
 import { count, dateText, figure, percent, wrap } from './figures.js';
 import { lowestByMonth } from './lowest-by-month.js';
 import { plainTable } from './plain-table.js';
-import { inVolumeUnit, volumeUnit } from './shown-units.js';
+import { inVolumeUnit, temperatureText, volumeUnit } from './shown-units.js';
 
 /** The year as a page of text, 80 columns, answer first; `headline` gives its first sentences only. */
 export function yearText(result: YearResult, units: UnitSystem): string {
@@ -34,13 +34,32 @@ export function headline({ summary, site }: YearResult, units: UnitSystem): stri
   const thrown = `${figure(throttle.kWh)} kWh thrown away, ${percent(throttle.kWh / (array.availableKWh || 1))} of what the array offered`;
   const throttling =
     throttle.firstDate === null || throttle.lastDate === null
-      ? 'The charger never throttles for a full bank.'
-      : `The bank is full and the charger throttles between ${dateText(throttle.firstDate)} and ${dateText(throttle.lastDate)}: ${thrown}.`;
+      ? throttle.kWh < 0.5
+        ? 'The charger never throttles for a full bank.'
+        : `The charger throttles for a full bank on single days only: ${thrown}.`
+      : `${throttlingWhen(throttle.firstDate, throttle.lastDate)}: ${thrown}.`;
   const dark =
     load.darkKWh === 0
       ? 'No load stays dark.'
       : `${figure(load.darkKWh)} kWh of load stay dark, over ${figure(load.darkHours)} h.`;
   return [engine, throttling, dark].map((sentence) => wrap(sentence)).join('\n');
+}
+
+/** Out of season for less than this, and what is worth saying is when the charger does not throttle. */
+const shortRestDays = 90;
+
+function throttlingWhen(firstDate: string, lastDate: string): string {
+  const first = dayOfDate(firstDate) ?? 0;
+  const last = dayOfDate(lastDate) ?? 0;
+  const restDays = (first - last - 1 + 365) % 365;
+  if (first === last) return `The bank is full and the charger throttles on ${dateText(firstDate)}`;
+  if (restDays === 0) return 'The bank is full and the charger throttles at times all year';
+  if (restDays > shortRestDays) {
+    return `The bank is full and the charger throttles between ${dateText(firstDate)} and ${dateText(lastDate)}`;
+  }
+  const from = dateInWords((last + 1) % 365);
+  const to = dateInWords((first + 364) % 365);
+  return `The bank is full and the charger throttles at times all year but from ${from} to ${to}`;
 }
 
 function monthsTable({ summary, ledger }: YearResult, units: UnitSystem): string {
@@ -87,7 +106,7 @@ function bankText(result: YearResult, units: UnitSystem): string {
   const { bank } = summary;
   const facts = bankFacts(result);
   const lowestHour = ledger.lowestStateOfCharge.indexOf(Math.min(...ledger.lowestStateOfCharge));
-  const temperature = (celsius: number) => formatQuantity(Math.round(celsius), 'temperature', units);
+  const temperature = (celsius: number) => temperatureText(celsius, units);
   const dateOfHour = (hour: number) => dateText(dateOfDay(Math.floor(hour / 24)));
   const { coldest, autonomy, dullRun, wear, longestSinceFull } = facts;
   const lost = coldest.unreachableWh > 50 ? `; cold hides ${figure(coldest.unreachableWh / 1000)} kWh then` : '';

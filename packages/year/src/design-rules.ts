@@ -7,6 +7,7 @@ type Report = (path: PropertyKey[], message: string) => void;
 export function checkDesign(site: Site, context: z.core.$RefinementCtx<Site>): void {
   const report: Report = (path, message) => context.addIssue({ code: 'custom', path, message });
   checkNames(site, report);
+  checkClock(site, report);
   site.arrays.forEach((array, i) => {
     const { vmp, imp, voc, isc, power } = array.module;
     if (vmp >= voc) report(['arrays', i, 'module', 'vmp'], `found ${vmp} V, expected less than voc, ${voc} V`);
@@ -41,6 +42,20 @@ export function checkDesign(site: Site, context: z.core.$RefinementCtx<Site>): v
   });
 }
 
+/** No clock on earth is further from the sun than this, h. */
+const furthestClockH = 3.6;
+
+function checkClock({ place }: Site, report: Report): void {
+  const apart = (longitude: number) => Math.abs(place.utcOffset - longitude / 15);
+  const hours = Math.min(apart(place.longitude), 24 - apart(place.longitude));
+  if (hours <= furthestClockH) return;
+  const meant = apart(-place.longitude) <= furthestClockH ? `; did you mean longitude ${-place.longitude}?` : '';
+  report(
+    ['place', 'utcOffset'],
+    `found ${place.utcOffset} h, but at longitude ${place.longitude} the sun keeps a clock of about ${Math.round(place.longitude / 15)} h; west is negative in both${meant}`,
+  );
+}
+
 function checkNames({ arrays, loads }: Site, report: Report): void {
   const lists = { arrays, loads };
   for (const [key, list] of Object.entries(lists)) {
@@ -54,7 +69,16 @@ function checkNames({ arrays, loads }: Site, report: Report): void {
 
 function checkGenerator({ generator, bank }: Site, report: Report): void {
   if (!generator) return;
-  const { start, stop } = generator;
+  const { start, stop, fuel } = generator;
+  if (fuel.idle > fuel.atFull) {
+    report(
+      ['generator', 'fuel', 'idle'],
+      `found ${fuel.idle} L/h, expected no more than at full power, ${fuel.atFull} L/h`,
+    );
+  }
+  if (start.between && start.between[0] === start.between[1]) {
+    report(['generator', 'start', 'between'], `found two times ${start.between[0]} h; a whole day is [0, 24]`);
+  }
   const starts = [start.below, start.byHand?.below, start.beforeDullDay?.below].filter((below) => below !== undefined);
   if (starts.length === 0 && start.voltageBelow === undefined) {
     report(['generator', 'start'], 'expected what starts the engine, such as below: 45 %');

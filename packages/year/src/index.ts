@@ -3,6 +3,7 @@ export { type ArrayLosses, arrayLosses } from './array-losses.js';
 export type { ArrayStage } from './array-stage.js';
 export { type BankFacts, bankFacts } from './bank-facts.js';
 export { changedDesign } from './changed-design.js';
+export { inputFiles } from './input-files.js';
 export type { ArrayLimit } from './limits-stage.js';
 export {
   designOf,
