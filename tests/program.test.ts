@@ -240,3 +240,19 @@ test('a reader that stops reading is no fault', () => {
   expect(stderr).toBe('');
   expect(stdout).toBe('{\n0\n');
 });
+
+test('files that a run reads are never written over', () => {
+  const place = join(folder, 'guarded');
+  run('start', place);
+  const weather = join(place, 'kettle-pond.csv');
+  const before = readFileSync(weather, 'utf8');
+  for (const options of [
+    ['--csv', weather],
+    ['--html', join(place, 'site.yaml')],
+  ]) {
+    const { status, stderr } = run('year', join(place, 'site.yaml'), ...options);
+    expect(status).toBe(2);
+    expect(stderr).toMatch(/is one of the files this run reads/);
+  }
+  expect(readFileSync(weather, 'utf8')).toBe(before);
+});

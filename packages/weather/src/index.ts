@@ -1,4 +1,5 @@
 export type { Closure } from './check-closure.js';
+export { placeNotices } from './check-place.js';
 export type { Timing } from './check-timing.js';
 export {
   type DullRun,

@@ -2,7 +2,7 @@ import { type Limit, limitsNotice } from '@wintergap/array';
 import { underload, wetRunningCaution } from '@wintergap/generator';
 import { inverterFit, type LoadYear } from '@wintergap/loads';
 import { type Caution, dateInWords, type Ledger } from '@wintergap/tally';
-import type { WeatherYear } from '@wintergap/weather';
+import { placeNotices, type WeatherYear } from '@wintergap/weather';
 import { hottestChargeC } from './bus-flow.js';
 import type { Plant } from './plant.js';
 import type { Site } from './schema.js';
@@ -49,7 +49,15 @@ export function yearCautions(
     const use = underload(ledger.generatorWh, ledger.generatorH, plant.generator);
     add('light-running', wetRunningCaution(use, site.generator.fuel.kind));
   }
-  for (const notice of weather.notices) {
+  add('dark-beside-engine', darkBesideEngineText(plant, ledger));
+  add('faces-away', facesAwayText(site));
+  const where = {
+    latitudeDeg: site.place.latitude,
+    longitudeDeg: site.place.longitude,
+    utcOffsetH: site.place.utcOffset,
+    elevationM: site.place.elevation,
+  };
+  for (const notice of [...weather.notices, ...placeNotices(weather.place, where)]) {
     if (notice.level !== 'note') add(`weather-${notice.code}`, notice.text);
   }
   if (!settled) {
@@ -79,18 +87,49 @@ function freezingText({ bank }: Plant, ledger: Ledger): string | null {
   return `the electrolyte can freeze in ${hoursText(hours)}, worst on ${date}: ${Math.round(ledger.bankC[worstHour]!)} degC at ${Math.round(ledger.lowestStateOfCharge[worstHour]! * 100)} % charge`;
 }
 
+const fullEnough = 0.95;
+
 function coldChargingText({ bank }: Plant, ledger: Ledger): string | null {
   if (bank.chemistry !== 'lithium-iron-phosphate') return null;
-  let hours = 0;
+  let sunH = 0;
   let lostWh = 0;
+  let engineH = 0;
   for (let h = 0; h < ledger.bankC.length; h++) {
     const before = ledger.bankC[h === 0 ? 0 : h - 1]!;
-    if (before >= 0 || ledger.throttledWh[h]! === 0) continue;
-    hours++;
+    if (before > 0) continue;
+    engineH += ledger.generatorH[h]!;
+    // A full bank refuses sun at any temperature.
+    if (ledger.throttledWh[h]! === 0 || ledger.stateOfCharge[h]! > fullEnough) continue;
+    sunH++;
     lostWh += ledger.throttledWh[h]!;
   }
-  if (hours === 0) return null;
-  return `the bank is too cold to charge for ${hoursText(hours)} of sun; ${Math.round(lostWh / 1000)} kWh are thrown away for it: warm the cabinet`;
+  if (sunH === 0 && engineH === 0) return null;
+  const engine = engineH > 0.5 ? `, and the engine runs ${Math.round(engineH)} h without charging it` : '';
+  return `the bank is too cold to charge for ${hoursText(sunH)} of sun (${Math.round(lostWh / 1000)} kWh thrown away for it)${engine}: warm the cabinet`;
+}
+
+/** Load that stays dark although there is an engine, because nobody lets it run then. */
+function darkBesideEngineText({ generator }: Plant, ledger: Ledger): string | null {
+  if (!generator) return null;
+  let darkWh = 0;
+  for (let h = 0; h < ledger.darkWh.length; h++) if (generator.startAllowed[h] === 0) darkWh += ledger.darkWh[h]!;
+  if (darkWh < 50) return null;
+  return `${(darkWh / 1000).toFixed(1)} kWh of load stay dark in hours in which the engine may not start: let it start earlier, at a higher charge, or at more hours`;
+}
+
+/** Beyond this from the equator's direction a tilted plane loses more than it gains. */
+const awayDeg = 100;
+
+function facesAwayText({ arrays, place }: Site): string | null {
+  const equatorward = place.latitude < 0 ? 0 : 180;
+  const away = arrays.filter(({ mount }) => {
+    if (mount.kind !== 'fixed' && mount.kind !== 'seasonal') return false;
+    const tilt = mount.kind === 'fixed' ? mount.tilt : Math.max(...mount.tilts.map((period) => period.tilt));
+    const turned = Math.abs(((mount.azimuth - equatorward + 540) % 360) - 180);
+    return turned > awayDeg && tilt > 20;
+  });
+  if (away.length === 0) return null;
+  return `${away.map(({ name }) => name).join(', ')} faces away from the sun: azimuth runs clockwise from north, south is 180`;
 }
 
 function hotBankText(ledger: Ledger): string | null {

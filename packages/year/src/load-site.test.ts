@@ -100,3 +100,21 @@ test('the schema for editors names the keys', () => {
   const schema = JSON.stringify(siteJsonSchema());
   for (const key of ['latitude', 'absorptionTime', 'stowAbove', 'beforeDullDay']) expect(schema).toContain(`"${key}"`);
 });
+
+test('a clock that no place has is found, and the mistyped sign suggested', () => {
+  const east = problemsOf(example.replace('longitude: -92.2', 'longitude: 92.2')).join();
+  expect(east).toMatch(/did you mean longitude -92\.2\?/);
+  expect(problemsOf(example.replace('utcOffset: -6 h', 'utcOffset: 9 h')).join()).toMatch(
+    /place\.utcOffset: found 9 h/,
+  );
+});
+
+test('a variant that names an item wrongly is told the nearest name', () => {
+  const text = example.replace('name: garden pole, height: 7 m', 'name: gardn pole, height: 7 m');
+  expect(problemsOf(text).join()).toMatch(/arrays has no item called "gardn pole"; did you mean "garden pole"\?/);
+});
+
+test('a weather file in place of a site file is told apart', () => {
+  expect(problemsOf('LOCATION,Somewhere,XX,YYY,TMY3,1,41,-87,-6,201\n1,2,3').join()).toMatch(/found a weather file/);
+  expect(problemsOf('PK\u0003\u0000\u0000data').join()).toMatch(/found a weather file or data/);
+});

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { closest } from 'fastest-levenshtein';
 import * as z from 'zod';
-import { type Site, siteSchema } from './schema.js';
+import { aroundDesign, type Site, siteSchema } from './schema.js';
 import { valueProblems } from './schema-issues.js';
 import { readDocument, type SiteDocument } from './site-document.js';
 import { pathText, SiteError, type SiteProblem } from './site-problem.js';
@@ -17,9 +17,6 @@ export interface SiteFile {
   /** The file as written, with the places of its values. */
   document: SiteDocument;
 }
-
-/** Keys of the site file that are not part of one design. */
-const aroundDesign = ['variants', 'sweep', 'size', 'carry', 'costs'];
 
 /**
  * Reads a site file.
@@ -57,6 +54,12 @@ export function parseSite(text: string, file: string): SiteFile {
     });
   } else {
     for (const [name, change] of Object.entries(changes)) {
+      const strangers = strangeNames(design, change);
+      if (strangers.length > 0) {
+        const place = document.locate(['variants', name]);
+        for (const stranger of strangers) problems.push({ ...place, path: `variants.${name}`, message: stranger });
+        continue;
+      }
       const site = check(mergeVariant(design, change), document, ['variants', name], problems);
       if (site) variants.set(name, site);
     }
@@ -67,9 +70,7 @@ export function parseSite(text: string, file: string): SiteFile {
 
 /** The keys of the file that describe the base design, as written. */
 export function writtenDesign({ content }: SiteDocument): Record<string, unknown> {
-  return Object.fromEntries(
-    Object.entries(content).filter(([key]) => !aroundDesign.includes(key) && key !== 'variants'),
-  );
+  return Object.fromEntries(Object.entries(content).filter(([key]) => !aroundDesign.includes(key)));
 }
 
 /**
@@ -86,6 +87,26 @@ export function designOf(site: SiteFile, name: string | undefined): Site {
   throw new SiteError(site.file, [
     { line: 0, column: 0, path: 'variants', message: `no variant is called "${name}"${hint}` },
   ]);
+}
+
+/** What shows that an item of a list is a new one, whole, and not a change of one that is there. */
+const markOfWhole: Readonly<Record<string, string>> = { arrays: 'module', loads: 'power' };
+
+/** Names in a variant's lists that the base does not have, with the nearest that it has. */
+function strangeNames(design: Record<string, unknown>, change: unknown): string[] {
+  return Object.entries(markOfWhole).flatMap(([key, mark]) => {
+    const named = (list: unknown) =>
+      (Array.isArray(list) ? list : []).filter(
+        (item): item is Record<string, unknown> => typeof item?.name === 'string',
+      );
+    const known = named(design[key]).map(({ name }) => String(name));
+    return named((change as Record<string, unknown> | null)?.[key])
+      .filter((item) => !known.includes(String(item.name)) && !(mark in item))
+      .map(({ name }) => {
+        const hint = known.length > 0 ? `; did you mean "${closest(String(name), known)}"?` : '';
+        return `${key} has no item called "${name}"${hint} (a new one needs all its keys)`;
+      });
+  });
 }
 
 /** Checks one design; what is wrong in the base is not said again for each variant that inherits it. */

@@ -102,7 +102,10 @@ const siteShape = {
   units: word(['metric', 'us']).default('metric'),
 };
 
+/** Keys of the site file that are not part of one design. */
+export const aroundDesign = ['variants', 'sweep', 'size', 'carry', 'costs'];
+
 /** One design of a place: the site file without its variants. */
-export const siteSchema = mapping(siteShape).superRefine((site, context) => checkDesign(site, context));
+export const siteSchema = mapping(siteShape, aroundDesign).superRefine((site, context) => checkDesign(site, context));
 
 export type Site = z.output<typeof siteSchema>;

@@ -13,6 +13,7 @@ import { outdoorsStage } from './outdoors-stage.js';
 import type { Plant } from './plant.js';
 import type { Site } from './schema.js';
 import { settle } from './settle.js';
+import { SiteError } from './site-problem.js';
 import { StageCache } from './stage-cache.js';
 import { siteWeather } from './weather-stage.js';
 import type { YearResult } from './year-result.js';
@@ -35,6 +36,7 @@ export function simulateWeather(
   weather: WeatherYear,
   stages = new StageCache(),
 ): YearResult {
+  checkWeatherPlace(site, siteFile, weather);
   const weatherKey = [weather.source, site.weather, siteFile];
   const outdoors = outdoorsStage(site, weather, weatherKey, stages);
   const { bank, cabinet, heater, chargeRules } = fromSite(siteFile, 'bank', () => bankStage(site));
@@ -122,6 +124,25 @@ export function simulateWeather(
     cautions: yearCautions(site, weather, plant, load, ledger, limits, settledAfterYears !== null),
   });
   return { site, weather, arrays, limits, load, plant, ledger, summary };
+}
+
+/** Weather from further away than this is that of another climate, or the site's place is mistyped. */
+const furthestLatitudeDeg = 10;
+const furthestLongitudeDeg = 20;
+
+function checkWeatherPlace({ place }: Site, siteFile: string, weather: WeatherYear): void {
+  const { latitudeDeg, longitudeDeg } = weather.place;
+  if (latitudeDeg === undefined || longitudeDeg === undefined) return;
+  const east = Math.abs(((longitudeDeg - place.longitude + 540) % 360) - 180);
+  if (Math.abs(latitudeDeg - place.latitude) <= furthestLatitudeDeg && east <= furthestLongitudeDeg) return;
+  throw new SiteError(siteFile, [
+    {
+      line: 0,
+      column: 0,
+      path: 'place',
+      message: `the site is at ${place.latitude}, ${place.longitude}, but ${weather.source} is from ${latitudeDeg}, ${longitudeDeg} (north and east positive); one of the two is wrong`,
+    },
+  ]);
 }
 
 function meanPlane(arrays: readonly ArrayStage[], ratedW: number): Float64Array {

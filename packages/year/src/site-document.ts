@@ -12,21 +12,28 @@ export interface SiteDocument {
   locate(keys: Keys): { line: number; column: number };
 }
 
+/** One slip often upsets everything after it: the first few say enough. */
+const mostYamlErrors = 5;
+
 /**
  * Parses the text of a site file.
  *
  * @throws SiteError when it is not YAML, or not a mapping of keys to values
  */
 export function readDocument(text: string, file: string): SiteDocument {
+  if (/^LOCATION\s*,|^[^\n]*\n"?Date \(MM\/DD\/YYYY\)|\0/.test(text)) {
+    const message = 'found a weather file or data, expected a site file in YAML; name the weather there under weather:';
+    throw new SiteError(file, [{ line: 1, column: 1, path: '', message }]);
+  }
   const lines = new LineCounter();
   // What is odd but legal is told by the schema, with its place; the parser is not to warn beside it.
   const document = parseDocument(text, { lineCounter: lines, prettyErrors: false, logLevel: 'error' });
   if (document.errors.length > 0) {
     throw new SiteError(
       file,
-      document.errors.map((error) => {
+      document.errors.slice(0, mostYamlErrors).map((error) => {
         const { line, col } = lines.linePos(error.pos[0]);
-        return { line, column: col, path: '', message: `not readable as YAML: ${error.message}` };
+        return { line, column: col, path: '', message: `not readable as YAML: ${error.message.slice(0, 200)}` };
       }),
     );
   }
@@ -39,7 +46,8 @@ export function readDocument(text: string, file: string): SiteDocument {
     throw new SiteError(file, [{ line: 1, column: 1, path: '', message }]);
   }
   if (typeof content !== 'object' || content === null || Array.isArray(content)) {
-    const found = content === null ? 'an empty file' : Array.isArray(content) ? 'a list' : `"${String(content)}"`;
+    const found =
+      content === null ? 'an empty file' : Array.isArray(content) ? 'a list' : `"${String(content).slice(0, 60)}"`;
     throw new SiteError(file, [
       {
         line: 1,

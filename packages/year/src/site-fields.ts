@@ -81,9 +81,13 @@ export function twelve<Item extends z.ZodType>(item: Item) {
   });
 }
 
-/** A mapping in which an unknown key is an error that suggests the nearest known one. */
-export function mapping<Shape extends z.ZodRawShape>(shape: Shape) {
-  const known = Object.keys(shape);
+/**
+ * A mapping in which an unknown key is an error that suggests the nearest known one.
+ *
+ * @param alsoKnown keys that stand beside these in the file but are read by others
+ */
+export function mapping<Shape extends z.ZodRawShape>(shape: Shape, alsoKnown: readonly string[] = []) {
+  const known = [...Object.keys(shape), ...alsoKnown];
   return z.strictObject(shape, {
     error: (issue) => {
       if (issue.code === 'unrecognized_keys') {
