@@ -10,13 +10,13 @@ const mayImport: Record<string, readonly string[]> = {
   mounts: ['irradiance'],
   array: [],
   battery: [],
-  loads: ['weather'],
+  loads: [],
   generator: [],
   tally: [],
   year: ['quantity', 'irradiance', 'weather', 'mounts', 'array', 'battery', 'loads', 'generator', 'tally'],
   seasonal: ['tally', 'year'],
   study: ['year', 'seasonal', 'tally', 'weather'],
-  report: ['quantity', 'array', 'tally', 'year', 'seasonal', 'study', 'weather'],
+  report: ['quantity', 'tally', 'year', 'seasonal', 'study', 'weather'],
   cli: ['quantity', 'weather', 'tally', 'year', 'seasonal', 'study', 'report'],
 };
 
