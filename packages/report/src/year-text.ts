@@ -110,13 +110,18 @@ function bankText(result: YearResult, units: UnitSystem): string {
   const dateOfHour = (hour: number) => dateText(dateOfDay(Math.floor(hour / 24)));
   const { coldest, autonomy, dullRun, wear, longestSinceFull } = facts;
   const lost = coldest.unreachableWh > 50 ? `; cold hides ${figure(coldest.unreachableWh / 1000)} kWh then` : '';
+  const { freezing } = facts;
+  const margin =
+    freezing && freezing.marginK > 0
+      ? `; at the nearest ${formatQuantity(Math.round(freezing.marginK), 'temperatureDifference', units)} above freezing, on ${dateOfHour(freezing.hour)}`
+      : '';
   const water = facts.waterL > 0.05 ? `, ${formatQuantity(facts.waterL, 'volume', units, 2)} of water` : '';
   return labelled('Bank', [
     `${figure(bank.usableKWh)} kWh usable of ${figure(plant.bank.storedWh(1) / 1000)}`,
     `carries the December load ${figure(autonomy.fromFull)} days without sun from full, ${figure(autonomy.fromTypical)} from December's mean of ${percent(autonomy.typicalState)}`,
     `lowest ${percent(bank.minStateOfCharge)} on ${dateOfHour(lowestHour)}, mean ${percent(bank.meanStateOfCharge)}; at most ${figure(bank.longestDaysBelowHalf)} days below half`,
     `longest without a full charge ${count(longestSinceFull.days, 'day')}, to ${dateText(dateOfDay(longestSinceFull.endDay))}; ${count(dullRun.days, 'dull day')} in a row`,
-    `coldest ${temperature(coldest.bankC)} on ${dateOfHour(coldest.hour)}, outdoors ${temperature(coldest.outdoorC)}${lost}; warmest ${temperature(bank.maxTemp)}`,
+    `coldest ${temperature(coldest.bankC)} on ${dateOfHour(coldest.hour)}, outdoors ${temperature(coldest.outdoorC)}${lost}${margin}; warmest ${temperature(bank.maxTemp)}`,
     `${figure(bank.chargeKWh)} kWh in, ${figure(bank.dischargeKWh)} kWh out, ${figure(bank.fullCycles)} full cycles${water}; about ${figure(wear.yearsTo80)} years to 80 %`,
   ]);
 }

@@ -129,6 +129,16 @@ export const effects: readonly Effect[] = [
     takesFrom: 'draw',
     without: (site) => ({ ...site, loads: site.loads.map((load) => ({ ...load, standby: 0 })) }),
   },
+  {
+    name: 'failed starts',
+    meaning: 'starts at the first try',
+    takesFrom: 'draw',
+    without: (site) => {
+      if (!site.generator?.failsToStart) return site;
+      const { failsToStart, ...sure } = site.generator;
+      return { ...site, generator: sure };
+    },
+  },
 ];
 
 /** A maximum-power controller that loses nothing, with the current limit of a direct one. */

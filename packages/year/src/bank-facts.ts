@@ -1,5 +1,5 @@
-import { autonomyDays, type WearOfYear, wearOfYear } from '@wintergap/battery';
-import { yearSum } from '@wintergap/tally';
+import { autonomyDays, type Bank, type WearOfYear, wearOfYear } from '@wintergap/battery';
+import { type Ledger, yearSum } from '@wintergap/tally';
 import { bankSettings } from './bank-stage.js';
 import { decemberMean, decemberQuestion } from './december.js';
 import type { YearResult } from './year-result.js';
@@ -11,6 +11,8 @@ export interface BankFacts {
   waterL: number;
   /** The coldest hour of the year, and what cold makes unreachable then at the December load. */
   coldest: { hour: number; bankC: number; outdoorC: number; unreachableWh: number };
+  /** How near the electrolyte came to freezing; `null` for cells that do not freeze. */
+  freezing: { marginK: number; hour: number; hours: number } | null;
   /** Days the December load is carried without sun or engine, at December's bank temperature. */
   autonomy: { fromFull: number; fromTypical: number; typicalState: number };
   /** The longest run of days whose sun could not carry that day's load, in the order of the year. */
@@ -38,6 +40,7 @@ export function bankFacts({ site, plant, ledger, weather }: YearResult): BankFac
       outdoorC: weather.airC[coldestHour]!,
       unreachableWh: bank.storedWh(bank.reachableEmpty(coldestC, amps)) - bank.storedWh(bank.reachableEmpty(25, amps)),
     },
+    freezing: freezingOf(bank, ledger),
     autonomy: {
       fromFull: autonomyDays(bank, question),
       fromTypical: autonomyDays(bank, { ...question, fromState: typicalState }),
@@ -46,6 +49,22 @@ export function bankFacts({ site, plant, ledger, weather }: YearResult): BankFac
     dullRun: longestDullRun(plant.acW, plant.dcW, ledger.arrayAvailableWh),
     longestSinceFull: longest,
   };
+}
+
+/** Smallest distance of the bank's temperature from the freezing point at its charge, and the hours below it. */
+export function freezingOf(bank: Bank, ledger: Ledger): BankFacts['freezing'] {
+  let marginK = Number.POSITIVE_INFINITY;
+  let hour = 0;
+  let hours = 0;
+  for (let h = 0; h < ledger.bankC.length; h++) {
+    const above = ledger.bankC[h]! - bank.freezingC(ledger.lowestStateOfCharge[h]!);
+    if (above < 0) hours++;
+    if (above < marginK) {
+      marginK = above;
+      hour = h;
+    }
+  }
+  return Number.isFinite(marginK) ? { marginK, hour, hours } : null;
 }
 
 /** Runs past New Year count as one; the year is gone round twice for them. */

@@ -3,6 +3,7 @@ import { underload, wetRunningCaution } from '@wintergap/generator';
 import { inverterFit, type LoadYear } from '@wintergap/loads';
 import { type Caution, dateInWords, type Ledger } from '@wintergap/tally';
 import { placeNotices, type WeatherYear } from '@wintergap/weather';
+import { freezingOf } from './bank-facts.js';
 import { hottestChargeC } from './bus-flow.js';
 import type { Plant } from './plant.js';
 import type { Site } from './schema.js';
@@ -71,20 +72,11 @@ export function yearCautions(
 }
 
 function freezingText({ bank }: Plant, ledger: Ledger): string | null {
-  let hours = 0;
-  let worst = Number.POSITIVE_INFINITY;
-  let worstHour = 0;
-  for (let h = 0; h < ledger.bankC.length; h++) {
-    const marginK = ledger.bankC[h]! - bank.freezingC(ledger.lowestStateOfCharge[h]!);
-    if (marginK < 0) hours++;
-    if (marginK < worst) {
-      worst = marginK;
-      worstHour = h;
-    }
-  }
-  if (hours === 0) return null;
-  const date = dateInWords(Math.floor(worstHour / 24));
-  return `the electrolyte can freeze in ${hoursText(hours)}, worst on ${date}: ${Math.round(ledger.bankC[worstHour]!)} degC at ${Math.round(ledger.lowestStateOfCharge[worstHour]! * 100)} % charge`;
+  const freezing = freezingOf(bank, ledger);
+  if (freezing === null || freezing.hours === 0) return null;
+  const { hour, hours } = freezing;
+  const charge = Math.round(ledger.lowestStateOfCharge[hour]! * 100);
+  return `the electrolyte can freeze in ${hoursText(hours)}, worst on ${dateInWords(Math.floor(hour / 24))}: ${Math.round(ledger.bankC[hour]!)} degC at ${charge} % charge`;
 }
 
 const fullEnough = 0.95;

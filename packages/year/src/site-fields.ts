@@ -21,7 +21,9 @@ const within = (value: number, { min = -Infinity, max = Infinity }: Range) => va
 /** A unit-bearing text such as `18 ft`, as a number in the canonical unit of its dimension. */
 export function quantity(dimension: Dimension, range?: Range) {
   return z
-    .union([z.string(), z.number()], { error: () => `expected a ${dimension} with its unit` })
+    .union([z.string(), z.number()], {
+      error: () => `expected ${/^[aeiou]/.test(dimension) ? 'an' : 'a'} ${dimension} with its unit`,
+    })
     .transform((found, context) => {
       try {
         const value = parseQuantity(found, dimension);
