@@ -43,7 +43,8 @@ test('no voltage gives more power than the maximum-power voltage', () => {
     fc.property(module, lightWm2, cellC, fc.double({ min: 0, max: 1.2, noNaN: true }), (p, light, cell, share) => {
       maximumPower(p, light, cell, point);
       const voltage = share * 100;
-      expect(voltage * currentAt(p, light, cell, voltage)).toBeLessThanOrEqual(point[0]! * (1 + 1e-9) + 1e-12);
+      // A module counts as dark below a millionth of a W/m2: there the curve may still give some nanowatts.
+      expect(voltage * currentAt(p, light, cell, voltage)).toBeLessThanOrEqual(point[0]! * (1 + 1e-9) + 1e-8);
     }),
     { numRuns: 2000 },
   );
