@@ -13,6 +13,7 @@ export default defineConfig({
   },
   test: {
     include: ['packages/*/src/**/*.test.ts', 'tests/**/*.test.ts'],
-    testTimeout: 60_000,
+    setupFiles: ['tests/setup.ts'],
+    testTimeout: 180_000,
   },
 });
