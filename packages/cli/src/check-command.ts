@@ -1,8 +1,9 @@
 import { checkText, problemsFound } from '@wintergap/report';
 import { examineWeather } from '@wintergap/weather';
-import { loadSite, StageCache, simulateSite } from '@wintergap/year';
+import { loadSite, StageCache } from '@wintergap/year';
 import type { Command } from 'commander';
 import { exitCodes } from './exit-codes.js';
+import { runDesigns } from './run-designs.js';
 
 export function addCheck(program: Command): void {
   program
@@ -16,11 +17,7 @@ export function addCheck(program: Command): void {
     )
     .action((file: string, options: { json?: boolean }) => {
       const site = loadSite(file);
-      const stages = new StageCache();
-      const designs = [['base', site.base] as const, ...site.variants].map(([name, design]) => ({
-        name,
-        result: simulateSite(design, file, stages),
-      }));
+      const designs = runDesigns(site, new StageCache());
       const { place } = site.base;
       const weather = examineWeather(designs[0]!.result.weather, {
         latitudeDeg: place.latitude,

@@ -2,9 +2,10 @@ import { compareHtml, compareText, costText, type NamedYear, whyText } from '@wi
 import { lifeCycleOfYear, readCosts } from '@wintergap/seasonal';
 import { reasonRuns, rerunOf, type VariantReasons, variantReasons } from '@wintergap/study';
 import { contractOf } from '@wintergap/tally';
-import { inputFiles, loadSite, StageCache, simulateSite } from '@wintergap/year';
+import { inputFiles, loadSite, StageCache } from '@wintergap/year';
 import type { Command } from 'commander';
 import { countProgress } from './progress.js';
+import { runDesigns } from './run-designs.js';
 import { unitsOption } from './units-option.js';
 import { writeWhole } from './whole-file.js';
 
@@ -27,12 +28,10 @@ export function addCompare(program: Command): void {
     .addHelpText('after', '\nExample:\n  wintergap compare examples/kettle-pond.yaml')
     .action(async (file: string, options: CompareOptions) => {
       const site = loadSite(file);
-      const stages = new StageCache();
-      const designs: NamedYear[] = [['base', site.base] as const, ...site.variants].map(([name, design]) => ({
-        name,
-        result: simulateSite(design, file, stages),
-      }));
       const units = unitsOption(options.units, site.base.units);
+      const costs = readCosts(site);
+      const stages = new StageCache();
+      const designs = runDesigns(site, stages);
       if (options.html) writeWhole(options.html, await compareHtml(designs, units), inputFiles(site));
       const reasons = options.why ? reasonsOf(designs, file, stages) : null;
       if (options.json && reasons) process.stdout.write(`${JSON.stringify(reasons, null, 2)}\n`);
@@ -41,9 +40,10 @@ export function addCompare(program: Command): void {
         process.stdout.write(`${JSON.stringify(summaries, null, 2)}\n`);
       } else {
         process.stdout.write(`${compareText(designs, units)}\n`);
-        const costs = readCosts(site);
-        const priced = costs ? designs.map(({ name, result }) => ({ name, cost: lifeCycleOfYear(result, costs) })) : [];
-        if (costs) process.stdout.write(`\n${costText(priced, costs.years)}\n`);
+        if (costs) {
+          const priced = designs.map(({ name, result }) => ({ name, cost: lifeCycleOfYear(result, costs) }));
+          process.stdout.write(`\n${costText(priced, costs.years)}\n`);
+        }
         if (reasons) process.stdout.write(`\n${whyText(reasons, units)}\n`);
       }
     });

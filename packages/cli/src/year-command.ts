@@ -46,12 +46,13 @@ export function addYear(program: Command): void {
       const site = loadSite(file);
       const design = designOf(site, options.variant);
       const aged = options.age === undefined ? design : agedDesign(site, options.age, options.variant);
+      const units = unitsOption(options.units, design.units);
+      const day = options.day === undefined ? null : dayOption(options.day);
       const result = simulateSite(aged, file);
       if (options.csv) writeWhole(options.csv, ledgerCsv(result.ledger), inputFiles(site));
-      const units = unitsOption(options.units, result.site.units);
       if (options.html) writeWhole(options.html, await yearHtml(result, units, options.variant), inputFiles(site));
       if (options.losses) printLosses(result, options.json);
-      else if (options.day !== undefined) process.stdout.write(`${dayText(result, dayOption(options.day), units)}\n`);
+      else if (day !== null) process.stdout.write(`${dayText(result, day, units)}\n`);
       else if (options.json) process.stdout.write(`${JSON.stringify(contractOf(result.summary), null, 2)}\n`);
       else process.stdout.write(`${options.quiet ? headline(result, units) : yearText(result, units)}\n`);
     });

@@ -63,7 +63,8 @@ function throttlingWhen(firstDate: string, lastDate: string): string {
 }
 
 function monthsTable({ summary, ledger }: YearResult, units: UnitSystem): string {
-  const used = Array.from(monthlySums(ledger.acServedWh), (wh, m) => (wh + monthlySums(ledger.dcServedWh)[m]!) / 1000);
+  const dcServedWh = monthlySums(ledger.dcServedWh);
+  const served = Array.from(monthlySums(ledger.acServedWh), (wh, m) => (wh + dcServedWh[m]!) / 1000);
   const lowest = lowestByMonth(ledger.lowestStateOfCharge);
   const fuel = (litres: number) => (litres === 0 ? '-' : figure(inVolumeUnit(litres, units)));
   const orDash = (value: number) => (value === 0 ? '-' : figure(value));
@@ -79,7 +80,7 @@ function monthsTable({ summary, ledger }: YearResult, units: UnitSystem): string
       figure(array.availableKWh, 0),
       figure(array.usedKWh, 0),
       array.throttledKWh < 0.5 ? '-' : figure(array.throttledKWh, 0),
-      figure(used[m]!, 0),
+      figure(served[m]!, 0),
       orDash(engine.hours),
       whole(engine.starts),
       fuel(engine.fuelLitres),

@@ -108,7 +108,7 @@ function runMoment(
   const s = state.stateOfCharge;
   if (generator !== null) {
     const isFull = charge.stage === stages.float;
-    if (decideEngine(engine, generator, h, s, flow, flow.emptyAt, charge.daysSinceFull, isFull) === 1) {
+    if (decideEngine(engine, generator, h, s, flow, charge.daysSinceFull, isFull) === 1) {
       ledger.starts[h]!++;
       beginBulk(charge);
     }

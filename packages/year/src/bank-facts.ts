@@ -81,7 +81,8 @@ function longestDullRun(acW: Float64Array, dcW: Float64Array, availableWh: Float
   return best;
 }
 
-function longestSinceFull(daysSinceFull: Float64Array): BankFacts['longestSinceFull'] {
+/** Longest time without a full charge, and the day it ends. */
+export function longestSinceFull(daysSinceFull: Float64Array): BankFacts['longestSinceFull'] {
   let hour = 0;
   for (let h = 0; h < daysSinceFull.length; h++) if (daysSinceFull[h]! > daysSinceFull[hour]!) hour = h;
   return { days: daysSinceFull[hour]!, endDay: Math.floor(hour / 24) };

@@ -3,7 +3,8 @@ import { underload, wetRunningCaution } from '@wintergap/generator';
 import { inverterFit, type LoadYear } from '@wintergap/loads';
 import { type Caution, dateInWords, type Ledger } from '@wintergap/tally';
 import { placeNotices, type WeatherYear } from '@wintergap/weather';
-import { freezingOf } from './bank-facts.js';
+import { angleApartDeg } from './angle-apart.js';
+import { freezingOf, longestSinceFull } from './bank-facts.js';
 import { hottestChargeC } from './bus-flow.js';
 import type { Plant } from './plant.js';
 import type { Site } from './schema.js';
@@ -117,8 +118,7 @@ function facesAwayText({ arrays, place }: Site): string | null {
   const away = arrays.filter(({ mount }) => {
     if (mount.kind !== 'fixed' && mount.kind !== 'seasonal') return false;
     const tilt = mount.kind === 'fixed' ? mount.tilt : Math.max(...mount.tilts.map((period) => period.tilt));
-    const turned = Math.abs(((mount.azimuth - equatorward + 540) % 360) - 180);
-    return turned > awayDeg && tilt > 20;
+    return angleApartDeg(mount.azimuth, equatorward) > awayDeg && tilt > 20;
   });
   if (away.length === 0) return null;
   return `${away.map(({ name }) => name).join(', ')} faces away from the sun: azimuth runs clockwise from north, south is 180`;
@@ -133,16 +133,9 @@ function hotBankText(ledger: Ledger): string | null {
 
 function seldomFullText({ bank }: Plant, ledger: Ledger): string | null {
   if (bank.chemistry === 'lithium-iron-phosphate') return null;
-  let most = 0;
-  let at = 0;
-  for (let h = 0; h < ledger.daysSinceFull.length; h++) {
-    if (ledger.daysSinceFull[h]! > most) {
-      most = ledger.daysSinceFull[h]!;
-      at = h;
-    }
-  }
-  if (most <= longWithoutFullDays) return null;
-  return `the bank is not charged full for ${most} days, until ${dateInWords(Math.floor(at / 24))}: lead-acid cells sulphate; let the engine or the sun finish a charge every week or two`;
+  const { days, endDay } = longestSinceFull(ledger.daysSinceFull);
+  if (days <= longWithoutFullDays) return null;
+  return `the bank is not charged full for ${days} days, until ${dateInWords(endDay)}: lead-acid cells sulphate; let the engine or the sun finish a charge every week or two`;
 }
 
 const hoursText = (hours: number) => (hours === 1 ? '1 hour' : `${hours} hours`);

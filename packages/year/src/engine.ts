@@ -51,7 +51,7 @@ export const isLoaded = (engine: Engine) => engine.phase === phases.loaded;
 /**
  * Starts or stops the engine at one moment.
  *
- * @param emptyAt state of charge below which the bank gives nothing: a start threshold at least that high
+ * @param flow the buses at the moment before; below its `emptyAt` the bank gives nothing, so the engine starts there
  * @param daysSinceFull days since the bank was last full, for runs to full
  * @param isFull whether the chargers have gone to float
  * @returns 1 when the engine was started, 0 otherwise
@@ -62,13 +62,12 @@ export function decideEngine(
   h: number,
   state: number,
   flow: BusFlow,
-  emptyAt: number,
   daysSinceFull: number,
   isFull: boolean,
 ): 0 | 1 {
   switch (engine.phase) {
     case phases.off:
-      return tryStart(engine, generator, h, state, emptyAt, daysSinceFull);
+      return tryStart(engine, generator, h, state, flow.emptyAt, daysSinceFull);
     case phases.warming:
       if (engine.inPhaseH + sameState >= generator.warmUpH) enter(engine, phases.loaded);
       return 0;

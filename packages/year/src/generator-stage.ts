@@ -6,6 +6,7 @@ import {
   type StopRule,
 } from '@wintergap/generator';
 import type { WeatherYear } from '@wintergap/weather';
+import { firstWeekday } from './first-weekday.js';
 import type { Site } from './schema.js';
 import type { SiteGenerator } from './schema-generator.js';
 
@@ -91,7 +92,7 @@ export function compileSiteGenerator(site: Site, weather: WeatherYear): Compiled
   return compileGenerator(generatorSettings(site.generator), {
     elevationM: site.place.elevation,
     airC: weather.airC,
-    firstWeekday: new Date(Date.UTC(site.calendarYear, 0, 1)).getUTCDay(),
+    firstWeekday: firstWeekday(site),
     dailySunWhM2,
   });
 }

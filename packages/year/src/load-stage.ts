@@ -15,6 +15,7 @@ import {
   readLoadTable,
 } from '@wintergap/loads';
 import type { WeatherYear } from '@wintergap/weather';
+import { firstWeekday } from './first-weekday.js';
 import type { Site } from './schema.js';
 import type { SiteEvent, SiteInverter, SiteLoad, SiteMeasured } from './schema-loads.js';
 
@@ -31,16 +32,16 @@ const dullSpellDays = 3;
 
 /** Runs the site's loads through the year. */
 export function loadStage(site: Site, siteFile: string, weather: WeatherYear, upShare: Float64Array): LoadStage {
-  const firstWeekday = new Date(Date.UTC(site.calendarYear, 0, 1)).getUTCDay();
+  const weekday = firstWeekday(site);
   const roomC = weather.airC.map((airC) => Math.max(airC + site.rooms.above, site.rooms.atLeast));
   const context = {
     airC: weather.airC,
     upShare,
-    firstWeekday,
+    firstWeekday: weekday,
     roomC,
     dullSpellDay: dullestSpell(weather.ghiWm2, dullSpellDays).firstDay,
   };
-  const measured = site.measuredLoad ? [measuredLoad(site.measuredLoad, siteFile, firstWeekday)] : [];
+  const measured = site.measuredLoad ? [measuredLoad(site.measuredLoad, siteFile, weekday)] : [];
   const load = loadYear(site.loads.map(applianceOf), site.events.map(eventOf), context, measured);
   const inverter = site.inverter ? inverterOf(site.inverter) : null;
   const { converter } = site;
@@ -54,7 +55,7 @@ export function loadStage(site: Site, siteFile: string, weather: WeatherYear, up
   };
 }
 
-function measuredLoad({ file, yearly }: SiteMeasured, siteFile: string, firstWeekday: number): MeasuredLoad {
+function measuredLoad({ file, yearly }: SiteMeasured, siteFile: string, weekday: number): MeasuredLoad {
   const path = resolve(dirname(siteFile), file);
   let text: string;
   try {
@@ -66,7 +67,7 @@ function measuredLoad({ file, yearly }: SiteMeasured, siteFile: string, firstWee
   }
   return readLoadTable(text, {
     source: file,
-    firstWeekday,
+    firstWeekday: weekday,
     ...(yearly !== undefined && { scaleToKWh: yearly / 1000 }),
   });
 }

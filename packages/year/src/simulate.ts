@@ -1,6 +1,7 @@
 import { autonomyDays } from '@wintergap/battery';
 import { summarise, yearSum } from '@wintergap/tally';
 import type { WeatherYear } from '@wintergap/weather';
+import { angleApartDeg } from './angle-apart.js';
 import { type ArrayStage, arrayStage } from './array-stage.js';
 import { bankStage } from './bank-stage.js';
 import { yearCautions } from './cautions.js';
@@ -133,7 +134,7 @@ const furthestLongitudeDeg = 20;
 function checkWeatherPlace({ place }: Site, siteFile: string, weather: WeatherYear): void {
   const { latitudeDeg, longitudeDeg } = weather.place;
   if (latitudeDeg === undefined || longitudeDeg === undefined) return;
-  const east = Math.abs(((longitudeDeg - place.longitude + 540) % 360) - 180);
+  const east = angleApartDeg(longitudeDeg, place.longitude);
   if (Math.abs(latitudeDeg - place.latitude) <= furthestLatitudeDeg && east <= furthestLongitudeDeg) return;
   throw new SiteError(siteFile, [
     {
