@@ -1,6 +1,7 @@
 // A library program: how many generator hours does each height of the pole leave?
 // Run after the build:  node examples/library.mjs
-import { changedDesign, loadSite, StageCache, simulateSite } from '@wintergap/year';
+import { changedDesign, loadSite } from '@wintergap/site';
+import { StageCache, simulateSite } from '@wintergap/year';
 
 const site = loadSite(new URL('kettle-pond.yaml', import.meta.url).pathname);
 const stages = new StageCache(); // what the heights have in common is computed once

@@ -2,8 +2,9 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { carryText } from '@wintergap/report';
 import { type CarryStudy, carrySummary, studyCarry } from '@wintergap/seasonal';
+import { parseSite } from '@wintergap/site';
 import { assertCloses, yearSum } from '@wintergap/tally';
-import { parseSite, StageCache } from '@wintergap/year';
+import { StageCache } from '@wintergap/year';
 import { beforeAll, describe, expect, test } from 'vitest';
 
 // Site, weather and every price in this file are invented.

@@ -1,6 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { loadSite, StageCache, simulateSite, siteJsonSchema } from '@wintergap/year';
+import { loadSite, siteJsonSchema } from '@wintergap/site';
+import { StageCache, simulateSite } from '@wintergap/year';
 import { expect, test } from 'vitest';
 
 const folder = join(import.meta.dirname, '../examples');

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { parseSite, type SiteFile } from '@wintergap/year';
+import { parseSite, type SiteFile } from '@wintergap/site';
 
 /** Where the real weather files are from: latitude, longitude, UTC offset, elevation, as their headers say. */
 const places: Record<string, readonly [number, number, number, number]> = {

@@ -3,9 +3,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { outlookText } from '@wintergap/report';
+import { loadSite, parseSite } from '@wintergap/site';
 import { type OutlookTask, outlookFrom, outlookOf, outlookWeather, type YearFigures } from '@wintergap/study';
 import { usualAnomaly } from '@wintergap/weather';
-import { loadSite, parseSite, simulateSite } from '@wintergap/year';
+import { simulateSite } from '@wintergap/year';
 import { afterAll, expect, test } from 'vitest';
 
 const root = join(import.meta.dirname, '..');

@@ -1,7 +1,8 @@
 import { checkText, compareText, costText, dayText, lossesText, weatherText, yearText } from '@wintergap/report';
 import { lifeCycleOfYear, readCosts } from '@wintergap/seasonal';
+import { loadSite } from '@wintergap/site';
 import { examineWeather } from '@wintergap/weather';
-import { arrayLosses, loadSite, StageCache, simulateSite } from '@wintergap/year';
+import { arrayLosses, StageCache, simulateSite } from '@wintergap/year';
 import { expect, test } from 'vitest';
 
 const pathOf = (name: string) => new URL(`../examples/${name}.yaml`, import.meta.url).pathname;

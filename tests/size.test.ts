@@ -2,8 +2,9 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { sizeText } from '@wintergap/report';
 import { lifeCycleOfYear, readCosts } from '@wintergap/seasonal';
+import { changedDesign, parseSite, type SiteFile } from '@wintergap/site';
 import { missesOf, readSize, sizeDesign, yearFigures } from '@wintergap/study';
-import { changedDesign, parseSite, type SiteFile, StageCache, simulateSite, type YearResult } from '@wintergap/year';
+import { StageCache, simulateSite, type YearResult } from '@wintergap/year';
 import { expect, test } from 'vitest';
 
 const file = join(import.meta.dirname, '../examples/kettle-pond.yaml');

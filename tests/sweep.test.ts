@@ -3,8 +3,9 @@ import { appendFileSync, copyFileSync, existsSync, mkdtempSync, readFileSync, rm
 import { availableParallelism, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
+import { changedDesign, loadSite } from '@wintergap/site';
 import { planSweep, runSweep, type SweepRow, sweepResults, wholeSweep } from '@wintergap/study';
-import { changedDesign, loadSite, simulateSite } from '@wintergap/year';
+import { simulateSite } from '@wintergap/year';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 
 const root = join(import.meta.dirname, '..');

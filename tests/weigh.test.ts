@@ -1,17 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { lossesText, tiltText, weighText, whyText } from '@wintergap/report';
+import { changedDesign, loadSite, parseSite, type Site } from '@wintergap/site';
 import { bestTilts, rerunOf, type SiteWeights, variantReasons, weighSite } from '@wintergap/study';
 import { monthlySums, yearSum } from '@wintergap/tally';
-import {
-  arrayLosses,
-  changedDesign,
-  loadSite,
-  parseSite,
-  type Site,
-  StageCache,
-  simulateSite,
-  type YearResult,
-} from '@wintergap/year';
+import { arrayLosses, StageCache, simulateSite, type YearResult } from '@wintergap/year';
 import { expect, test } from 'vitest';
 
 const pathOf = (name: string) => new URL(`../examples/${name}.yaml`, import.meta.url).pathname;

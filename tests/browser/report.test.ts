@@ -3,7 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { compareHtml, yearHtml } from '@wintergap/report';
-import { loadSite, StageCache, simulateSite } from '@wintergap/year';
+import { loadSite } from '@wintergap/site';
+import { StageCache, simulateSite } from '@wintergap/year';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 

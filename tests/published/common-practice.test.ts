@@ -1,5 +1,6 @@
+import type { SiteFile } from '@wintergap/site';
 import { yearSum } from '@wintergap/tally';
-import { type SiteFile, simulateSite } from '@wintergap/year';
+import { simulateSite } from '@wintergap/year';
 import { expect, test } from 'vitest';
 import { honeyHouse } from '../honey-house.js';
 

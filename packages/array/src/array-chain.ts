@@ -1,5 +1,5 @@
+import { hoursPerYear, monthStartHour } from '@wintergap/ground';
 import type { DcYear } from './dc-year.js';
-import { hoursPerYear, monthStartHour } from './months.js';
 import { maximumPower } from './operating-point.js';
 import { referenceWm2 } from './translation.js';
 import { type ArrayYearInput, dirtyLight } from './wiring.js';

@@ -1,4 +1,4 @@
-import { hoursPerYear, monthStartHour } from './months.js';
+import { hoursPerYear, monthStartHour } from '@wintergap/ground';
 import type { ModuleParameters } from './translation.js';
 
 /** One array as wired, and the light and warmth it gets: what `dcYear` and `voltageGridYear` work from. */

@@ -1,5 +1,5 @@
+import { SiteError } from '@wintergap/site';
 import { WeatherError } from '@wintergap/weather';
-import { SiteError } from '@wintergap/year';
 import { exitCodes } from './exit-codes.js';
 import { InputError } from './input-error.js';
 

@@ -5,17 +5,17 @@ import { reportFailure } from './failure.js';
 
 /** The commands in the order of the help page. Each is loaded when it is asked for: most need but a part of the code. */
 const commands: Record<string, () => Promise<(program: Command) => void>> = {
-  year: async () => (await import('./year-command.js')).addYear,
-  compare: async () => (await import('./compare-command.js')).addCompare,
-  sweep: async () => (await import('./sweep-command.js')).addSweep,
-  size: async () => (await import('./size-command.js')).addSize,
-  outlook: async () => (await import('./outlook-command.js')).addOutlook,
-  carry: async () => (await import('./carry-command.js')).addCarry,
-  weigh: async () => (await import('./weigh-command.js')).addWeigh,
-  tilt: async () => (await import('./tilt-command.js')).addTilt,
-  check: async () => (await import('./check-command.js')).addCheck,
-  weather: async () => (await import('./weather-command.js')).addWeather,
-  start: async () => (await import('./start-command.js')).addStart,
+  year: async () => (await import('./commands/year.js')).addYear,
+  compare: async () => (await import('./commands/compare.js')).addCompare,
+  sweep: async () => (await import('./commands/sweep.js')).addSweep,
+  size: async () => (await import('./commands/size.js')).addSize,
+  outlook: async () => (await import('./commands/outlook.js')).addOutlook,
+  carry: async () => (await import('./commands/carry.js')).addCarry,
+  weigh: async () => (await import('./commands/weigh.js')).addWeigh,
+  tilt: async () => (await import('./commands/tilt.js')).addTilt,
+  check: async () => (await import('./commands/check.js')).addCheck,
+  weather: async () => (await import('./commands/weather.js')).addWeather,
+  start: async () => (await import('./commands/start.js')).addStart,
 };
 
 // Whoever reads the output may stop reading, as `head` does: that is no fault.

@@ -1,5 +1,6 @@
 import type { NamedYear } from '@wintergap/report';
-import { type SiteFile, type StageCache, simulateSite } from '@wintergap/year';
+import type { SiteFile } from '@wintergap/site';
+import { type StageCache, simulateSite } from '@wintergap/year';
 
 /** The years of a site's base design and its variants, the base first, with what they share computed once. */
 export function runDesigns(site: SiteFile, stages: StageCache): NamedYear[] {

@@ -1,4 +1,4 @@
-const rad = Math.PI / 180;
+import { radiansPerDegree as rad } from '@wintergap/ground';
 
 /**
  * Length of the sunbeam's path through the air, 1 straight up at sea level, about 38 at the horizon.

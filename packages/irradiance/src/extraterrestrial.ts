@@ -1,4 +1,4 @@
-const rad = Math.PI / 180;
+import { radiansPerDegree as rad } from '@wintergap/ground';
 
 /** Total solar irradiance at the mean distance, W/m2. Kopp and Lean (2011), Geophys. Res. Lett. 38, L01706. */
 export const solarConstantWm2 = 1361;

@@ -1,4 +1,4 @@
-const rad = Math.PI / 180;
+import { radiansPerDegree as rad } from '@wintergap/ground';
 
 // De Soto, Klein & Beckman (2006), Solar Energy 80(1), 78-88: refractive index, absorption per m, thickness in m.
 const refraction = 1.526;

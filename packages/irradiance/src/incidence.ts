@@ -1,4 +1,4 @@
-const rad = Math.PI / 180;
+import { radiansPerDegree as rad } from '@wintergap/ground';
 
 /**
  * Cosine of the angle between the sunbeam and the normal of a plane; negative when the sun is behind the plane.

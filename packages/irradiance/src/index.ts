@@ -27,4 +27,4 @@ export {
 } from './skyline.js';
 export { splitGlobal } from './split-global.js';
 export { type Place, type SunYear, sunYear } from './sun-year.js';
-export { hoursPerYear, pointsPerHour } from './year-grid.js';
+export { pointsPerHour } from './year-grid.js';

@@ -1,6 +1,5 @@
+import { radiansPerDegree as rad } from '@wintergap/ground';
 import { airMass } from './air-mass.js';
-
-const rad = Math.PI / 180;
 
 // Perez, Ineichen, Seals, Michalsky & Stewart (1990), Solar Energy 44(5), 271-289: the printed table, three decimals.
 // Columns: lowest clearness of the bin, F11, F12, F13, F21, F22, F23.

@@ -1,5 +1,6 @@
+import { hoursPerYear } from '@wintergap/ground';
 import type { Irradiance, PlaneSettings, Pointing } from './plane-year.js';
-import { hoursPerYear, pointsPerHour } from './year-grid.js';
+import { pointsPerHour } from './year-grid.js';
 
 /** @throws RangeError when an array has a wrong length or a value outside its range */
 export function checkPlane(irradiance: Irradiance, pointing: Pointing, { albedo, skyModel }: PlaneSettings): void {

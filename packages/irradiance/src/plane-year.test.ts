@@ -1,3 +1,4 @@
+import { radiansPerDegree as rad } from '@wintergap/ground';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { clearSkyWm2 } from './clear-sky.js';
@@ -10,7 +11,6 @@ import { compileSkyline } from './skyline.js';
 import { splitGlobal } from './split-global.js';
 import { sunYear } from './sun-year.js';
 
-const rad = Math.PI / 180;
 const models: SkyModel[] = ['perez', 'hay-davies', 'isotropic'];
 const sun = sunYear({ latitudeDeg: 46.9, longitudeDeg: -92.2, utcOffsetH: -6 });
 const albedo = new Float64Array(8760).fill(0.3);

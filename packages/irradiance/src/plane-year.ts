@@ -1,3 +1,4 @@
+import { hoursPerYear, radiansPerDegree as rad } from '@wintergap/ground';
 import { glassFactor, groundGlassFactor, skyGlassFactor } from './glass.js';
 import { partHour } from './hour-of-light.js';
 import { lowestAureoleCos, perezBrightness } from './perez-sky.js';
@@ -6,9 +7,7 @@ import { hiddenSkyShareOf } from './sky-columns.js';
 import type { SkyModel } from './sky-models.js';
 import { type CompiledSkyline, clearShare, leavesAreOn } from './skyline.js';
 import type { SunYear } from './sun-year.js';
-import { hoursPerYear, pointsPerHour } from './year-grid.js';
-
-const rad = Math.PI / 180;
+import { pointsPerHour } from './year-grid.js';
 
 /** Where a plane points, at each of the year's 8760 x 4 points. */
 export interface Pointing {

@@ -1,8 +1,7 @@
-import { clockwise } from './azimuth.js';
+import { clockwiseDeg, radiansPerDegree as rad } from '@wintergap/ground';
 import { horizonElevationDeg } from './horizon.js';
 import type { CompiledSkyline } from './skyline.js';
 
-const rad = Math.PI / 180;
 const columnDeg = 1;
 const columnCount = 360 / columnDeg;
 
@@ -35,7 +34,7 @@ export function skyColumns(
     const azimuthDeg = (k + 0.5) * columnDeg;
     const screens = [{ topDeg: horizonElevationDeg(horizonDeg, azimuthDeg), on: 0, off: 0 }];
     for (let i = 0; i < topDeg.length; i++) {
-      if (clockwise(fromDeg[i]!, azimuthDeg) > widthDeg[i]!) continue;
+      if (clockwiseDeg(fromDeg[i]!, azimuthDeg) > widthDeg[i]!) continue;
       screens.push({ topDeg: topDeg[i]!, on: clearLeafOn[i]!, off: clearLeafOff[i]! });
     }
     screens.sort((a, b) => a.topDeg - b.topDeg);
@@ -122,8 +121,8 @@ export function hiddenSkyShareOf(
 ): number {
   const row = Math.min(gridTilts - 2, Math.max(0, Math.floor(tiltDeg / gridTiltDeg)));
   const along = tiltDeg / gridTiltDeg - row;
-  const column = Math.floor(clockwise(0, azimuthDeg) / gridAzimuthDeg) % gridAzimuths;
-  const across = clockwise(0, azimuthDeg) / gridAzimuthDeg - column;
+  const column = Math.floor(clockwiseDeg(0, azimuthDeg) / gridAzimuthDeg) % gridAzimuths;
+  const across = clockwiseDeg(0, azimuthDeg) / gridAzimuthDeg - column;
   const next = (column + 1) % gridAzimuths;
   const low = (1 - across) * node(skyline, row, column, leafOn) + across * node(skyline, row, next, leafOn);
   if (along === 0) return low;

@@ -1,6 +1,5 @@
+import { radiansPerDegree as rad } from '@wintergap/ground';
 import { lowestAureoleCos } from './perez-sky.js';
-
-const rad = Math.PI / 180;
 
 /** How the diffuse light of the sky is thought to be spread over it. */
 export type SkyModel = 'perez' | 'hay-davies' | 'isotropic';

@@ -1,8 +1,8 @@
+import { radiansPerDegree as rad } from '@wintergap/ground';
 import { expect, test } from 'vitest';
 import { hiddenSkyShare, hiddenSkyShareOf } from './sky-columns.js';
 import { clearShare, compileSkyline, leavesAreOn, type Obstacle, usualLeaves } from './skyline.js';
 
-const rad = Math.PI / 180;
 const wall = (elevationDeg: number): Obstacle => ({
   fromDeg: 0,
   toDeg: 360,

@@ -1,9 +1,7 @@
-import { clockwise } from './azimuth.js';
+import { clockwiseDeg, radiansPerDegree as rad } from '@wintergap/ground';
 import { type HorizonPoint, horizonByDegree, horizonElevationDeg } from './horizon.js';
 import { emptySkyGrid, type SkyColumns, skyColumns } from './sky-columns.js';
 import { checkLeaves, checkObstacle } from './skyline-check.js';
-
-const rad = Math.PI / 180;
 
 /** Something that stands between a range of directions and the array: a wood, a house, one tree. */
 export interface Obstacle {
@@ -69,7 +67,7 @@ export function compileSkyline(
   const parts = {
     fromDeg: Float64Array.from(seen, ({ fromDeg }) => fromDeg % 360),
     widthDeg: Float64Array.from(seen, ({ fromDeg, toDeg }) =>
-      toDeg - fromDeg === 360 ? 360 : clockwise(fromDeg, toDeg),
+      toDeg - fromDeg === 360 ? 360 : clockwiseDeg(fromDeg, toDeg),
     ),
     topDeg: Float64Array.from(seen, ({ topM, distanceM }) => Math.atan((topM - arrayHeightM) / distanceM) / rad),
     clearLeafOn: Float64Array.from(seen, ({ clear }) => clear?.leafOn ?? 0),
@@ -107,7 +105,7 @@ export function clearShare(
   const clear = leafOn ? skyline.clearLeafOn : skyline.clearLeafOff;
   let share = 1;
   for (let i = 0; i < clear.length; i++) {
-    if (elevationDeg < skyline.topDeg[i]! && clockwise(skyline.fromDeg[i]!, azimuthDeg) <= skyline.widthDeg[i]!) {
+    if (elevationDeg < skyline.topDeg[i]! && clockwiseDeg(skyline.fromDeg[i]!, azimuthDeg) <= skyline.widthDeg[i]!) {
       share *= clear[i]!;
     }
   }
@@ -124,8 +122,8 @@ function highestByDegree({
   for (let degree = 0; degree < 360; degree++) {
     let top = Math.max(horizonDeg[degree]!, horizonDeg[degree + 1]!);
     for (let i = 0; i < topDeg.length; i++) {
-      const startsWithin = clockwise(degree, fromDeg[i]!) < 1;
-      const covers = clockwise(fromDeg[i]!, degree) <= widthDeg[i]!;
+      const startsWithin = clockwiseDeg(degree, fromDeg[i]!) < 1;
+      const covers = clockwiseDeg(fromDeg[i]!, degree) <= widthDeg[i]!;
       if (startsWithin || covers) top = Math.max(top, topDeg[i]!);
     }
     highest[degree] = top;

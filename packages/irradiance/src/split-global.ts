@@ -1,6 +1,6 @@
+import { hoursPerYear } from '@wintergap/ground';
 import { diffuseFraction } from './diffuse-fraction.js';
 import type { SunYear } from './sun-year.js';
-import { hoursPerYear } from './year-grid.js';
 
 /** No beam below 3 degrees of altitude: dividing by so small a cosine makes nonsense. */
 const lowestCosZenith = Math.sin((3 * Math.PI) / 180);

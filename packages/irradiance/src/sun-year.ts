@@ -1,8 +1,8 @@
+import { hoursPerYear, radiansPerDegree as rad } from '@wintergap/ground';
 import { getPosition, getTimes } from 'suncalc';
 import { declinationDeg, distanceFactor, solarConstantWm2 } from './extraterrestrial.js';
-import { hoursPerYear, pointsPerHour } from './year-grid.js';
+import { pointsPerHour } from './year-grid.js';
 
-const rad = Math.PI / 180;
 const hourMs = 3_600_000;
 const pointMs = hourMs / pointsPerHour;
 const daysToLeapDay = 59;

@@ -1,9 +1,9 @@
-import { cosIncidence, hoursPerYear, type Pointing, pointsPerHour, type SunYear } from '@wintergap/irradiance';
+import { hoursPerYear, radiansPerDegree as rad } from '@wintergap/ground';
+import { cosIncidence, type Pointing, pointsPerHour, type SunYear } from '@wintergap/irradiance';
 import type { Mount } from './mount.js';
 import { facingOf } from './pointing.js';
 import { turnFrom } from './sun-tracking.js';
 
-const rad = Math.PI / 180;
 const usualDegPerMin = 6;
 
 /**

@@ -1,4 +1,4 @@
-import { hoursPerYear } from '@wintergap/irradiance';
+import { hoursPerYear } from '@wintergap/ground';
 
 /** Depth from which snow hides what grows on the ground. Common practice, no source. */
 const coveringM = 0.05;

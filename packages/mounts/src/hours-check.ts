@@ -1,4 +1,4 @@
-import { hoursPerYear } from '@wintergap/irradiance';
+import { hoursPerYear } from '@wintergap/ground';
 
 /** @throws RangeError unless there are 8760 numbers */
 export function checkHours(name: string, values: Float64Array): void {

@@ -1,4 +1,4 @@
-const rad = Math.PI / 180;
+import { radiansPerDegree as rad } from '@wintergap/ground';
 
 /**
  * Rotation of a plane about a straight axis that brings the plane's normal as near to the sun as it can, degrees,

@@ -1,7 +1,8 @@
-import { hoursPerYear, type Pointing, pointsPerHour, type SunYear } from '@wintergap/irradiance';
+import { dayIsWithin, daysPerYear, hoursPerYear } from '@wintergap/ground';
+import { type Pointing, pointsPerHour, type SunYear } from '@wintergap/irradiance';
 import type { Mount, Stuck } from './mount.js';
 import { checkMount } from './mount-check.js';
-import { dayIsWithin, daysPerYear, tiltByDay } from './seasons.js';
+import { tiltByDay } from './seasons.js';
 import { equatorward, type MovingMount, stowed, sunTracking } from './sun-tracking.js';
 
 const pointsPerDay = 24 * pointsPerHour;

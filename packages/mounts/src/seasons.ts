@@ -1,6 +1,5 @@
+import { daysPerYear } from '@wintergap/ground';
 import type { TiltPeriod } from './mount.js';
-
-export const daysPerYear = 365;
 
 /** Tilt of each day of the year, from periods in any order. */
 export function tiltByDay(tilts: readonly TiltPeriod[]): Float64Array {
@@ -13,9 +12,4 @@ export function tiltByDay(tilts: readonly TiltPeriod[]): Float64Array {
     byDay[day] = tiltDeg;
   }
   return byDay;
-}
-
-/** Whether a day lies in a range of days, both ends included, across New Year where `toDay` is the smaller. */
-export function dayIsWithin(day: number, fromDay: number, toDay: number): boolean {
-  return fromDay <= toDay ? day >= fromDay && day <= toDay : day >= fromDay || day <= toDay;
 }

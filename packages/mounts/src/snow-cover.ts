@@ -1,8 +1,6 @@
-import { hoursPerYear } from '@wintergap/irradiance';
+import { hoursPerYear, radiansPerDegree as rad } from '@wintergap/ground';
 import { checkHours } from './hours-check.js';
 import { snowFalls } from './snow-falls.js';
-
-const rad = Math.PI / 180;
 
 /** Snow slides when the air is warmer than plane irradiance over this, W/m2/K. Marion et al. (2013). */
 const slideWm2PerK = -80;

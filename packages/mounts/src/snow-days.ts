@@ -1,4 +1,4 @@
-import { hoursPerYear } from '@wintergap/irradiance';
+import { hoursPerYear } from '@wintergap/ground';
 import { checkHours } from './hours-check.js';
 
 const monthDays = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];

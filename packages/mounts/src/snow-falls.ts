@@ -1,4 +1,4 @@
-import { hoursPerYear } from '@wintergap/irradiance';
+import { hoursPerYear } from '@wintergap/ground';
 
 /** New snow in one hour that covers a plane, m. Marion et al. (2013). */
 const hourlyFallM = 0.01;

@@ -1,4 +1,4 @@
-import { dateInWords, dayOfDate } from '@wintergap/tally';
+import { dateInWords, dayOfDate } from '@wintergap/ground';
 
 // How figures are written for people: few digits, units beside them.
 

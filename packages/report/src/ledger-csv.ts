@@ -1,4 +1,5 @@
-import { dateOfDay, type Ledger, ledgerColumns } from '@wintergap/tally';
+import { dateOfDay } from '@wintergap/ground';
+import { type Ledger, ledgerColumns } from '@wintergap/tally';
 
 /** Unit of a ledger column, from the end of its name. */
 const unitOf = (name: string): string => {

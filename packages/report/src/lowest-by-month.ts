@@ -1,4 +1,4 @@
-import { monthStartHour } from '@wintergap/tally';
+import { monthStartHour } from '@wintergap/ground';
 
 /** Lowest value of an hourly series in each month, January first. */
 export function lowestByMonth(hourly: Float64Array): number[] {

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { loadSite, simulateSite } from '@wintergap/year';
+import { loadSite } from '@wintergap/site';
+import { simulateSite } from '@wintergap/year';
 import { expect, test } from 'vitest';
 import { headline, ledgerCsv, yearHtml } from './index.js';
 

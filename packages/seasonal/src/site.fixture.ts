@@ -1,4 +1,4 @@
-import { parseSite, type SiteFile } from '@wintergap/year';
+import { parseSite, type SiteFile } from '@wintergap/site';
 
 /**
  * An invented site with weather written as monthly means, so that tests need no file.

@@ -1,4 +1,4 @@
-import { monthStartHour } from '@wintergap/tally';
+import { monthStartHour } from '@wintergap/ground';
 import type { YearResult } from '@wintergap/year';
 
 /** What a change to a design is weighed in. */

@@ -1,4 +1,5 @@
-import { type Site, StageCache, simulateSite, type YearResult } from '@wintergap/year';
+import type { Site } from '@wintergap/site';
+import { StageCache, simulateSite, type YearResult } from '@wintergap/year';
 
 /** Runs the year of a changed design. */
 export type Rerun = (site: Site) => YearResult;

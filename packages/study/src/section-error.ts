@@ -1,4 +1,4 @@
-import { SiteError, type SiteFile } from '@wintergap/year';
+import { SiteError, type SiteFile } from '@wintergap/site';
 
 /** A problem of the site file at a path that begins with the section's name, with its line and column. */
 export function sectionError({ file, document }: SiteFile, path: readonly string[], message: string): SiteError {

@@ -1,4 +1,4 @@
-import { monthStartHour } from './calendar.js';
+import { monthStartHour } from '@wintergap/ground';
 
 /** Engine hours by month (rows) and hour of day (columns), summed over the month. */
 export function engineTimes(generatorH: Float64Array): number[][] {

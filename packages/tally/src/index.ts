@@ -1,13 +1,3 @@
-export {
-  dateInWords,
-  dateOfDay,
-  dayOfDate,
-  daysInMonth,
-  hoursPerYear,
-  monthNames,
-  monthOfDay,
-  monthStartHour,
-} from './calendar.js';
 export { assertCloses, type Closing, closingTolerance, measureClosing } from './closing.js';
 export { type Contract, contractOf } from './contract.js';
 export { engineTimes } from './engine-times.js';

@@ -1,4 +1,4 @@
-import { hoursPerYear } from './calendar.js';
+import { hoursPerYear } from '@wintergap/ground';
 
 /**
  * The hourly energy columns, Wh in the hour that begins h hours after New Year, and how each enters the balance.

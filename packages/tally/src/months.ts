@@ -1,4 +1,4 @@
-import { monthStartHour } from './calendar.js';
+import { monthStartHour } from '@wintergap/ground';
 
 /** Sums of an hourly series by month, January first. */
 export function monthlySums(hourly: Float64Array): Float64Array {

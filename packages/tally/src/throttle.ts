@@ -1,4 +1,4 @@
-import { dateOfDay, daysInMonth, monthStartHour } from './calendar.js';
+import { dateOfDay, daysInMonth, monthStartHour } from '@wintergap/ground';
 
 /** When a full bank makes the charger throttle. */
 export interface ThrottleSeason {

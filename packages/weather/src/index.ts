@@ -1,6 +1,8 @@
-export type { Closure } from './check-closure.js';
-export { placeNotices } from './check-place.js';
-export type { Timing } from './check-timing.js';
+export type { Closure } from './check/check-closure.js';
+export { placeNotices } from './check/check-place.js';
+export type { Timing } from './check/check-timing.js';
+export { examineWeather, type WeatherReport } from './check/examine-weather.js';
+export type { WeatherSums } from './check/weather-sums.js';
 export {
   type DullRun,
   dailyClearness,
@@ -9,20 +11,18 @@ export {
   longestDullRun,
   type MonthClearness,
   monthlyClearness,
-} from './clearness-statistics.js';
-export { examineWeather, type WeatherReport } from './examine-weather.js';
-export { type ClearnessMatrix, clearnessMatrices } from './markov-matrices.js';
-export type { MonthlyMeans, TwelveMonths } from './monthly-means.js';
-export { moveToElevation } from './move-to-elevation.js';
-export { RandomStream } from './random.js';
-export { readWeather } from './read-weather.js';
-export { readWeatherFile } from './read-weather-file.js';
-export { createResampler, type ResampleSettings, resampleYear } from './resample.js';
-export { type Anomaly, usualAnomaly } from './resample-anomaly.js';
+} from './make/clearness-statistics.js';
+export { hourlyClearness, hourToDayRatio } from './make/hours.js';
+export { type MadePlace, type MakeYearSettings, makeYear } from './make/make-year.js';
+export { type ClearnessMatrix, clearnessMatrices } from './make/markov-matrices.js';
+export type { MonthlyMeans, TwelveMonths } from './make/monthly-means.js';
+export { RandomStream } from './make/random.js';
+export { moveToElevation } from './read/move-to-elevation.js';
+export { readWeather } from './read/read-weather.js';
+export { readWeatherFile } from './read/read-weather-file.js';
+export { writeTable } from './read/write-table.js';
+export { type Anomaly, usualAnomaly } from './resample/anomaly.js';
+export { createResampler, type ResampleSettings, resampleYear } from './resample/resample-year.js';
 export { hasSnowData, snowDepthFrom } from './snow-depth.js';
-export { type MadePlace, type MakeYearSettings, makeYear } from './synthesis.js';
-export { hourlyClearness, hourToDayRatio } from './synthesis-hours.js';
 export { WeatherError } from './weather-error.js';
-export type { WeatherSums } from './weather-sums.js';
 export type { Notice, WeatherPlace, WeatherYear } from './weather-year.js';
-export { writeTable } from './write-table.js';

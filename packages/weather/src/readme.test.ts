@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { examineWeather } from './examine-weather.js';
-import { readWeather } from './read-weather.js';
-import { createResampler } from './resample.js';
-import { makeYear } from './synthesis.js';
+import { examineWeather } from './check/examine-weather.js';
+import { makeYear } from './make/make-year.js';
+import { readWeather } from './read/read-weather.js';
+import { createResampler } from './resample/resample-year.js';
 
 test('the example of the README gives the results stated there', () => {
   const rows = ['# latitude: 46.9', '# longitude: -92.2', '# utc offset: -6', 'ghi [W/m2],air [degF],wind [mph]'];

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { clearYear } from './clear-year.fixture.js';
+import { clearYear } from './check/clear-year.fixture.js';
 import { hasSnowData, snowDepthFrom } from './snow-depth.js';
 import type { WeatherYear } from './weather-year.js';
 

@@ -1,4 +1,4 @@
-import { hoursPerYear } from './hour-of-year.js';
+import { hoursPerYear } from '@wintergap/ground';
 import type { WeatherYear } from './weather-year.js';
 
 // Degree-day melt, 4 mm of water for each degree above freezing and day: the middle of the range that Hock (2003),

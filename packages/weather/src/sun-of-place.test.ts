@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { pond } from './clear-year.fixture.js';
+import { pond } from './check/clear-year.fixture.js';
 import { cosWhileUp, sunOf, sunPlace } from './sun-of-place.js';
 
 test('the sun of a place is worked out once while nobody asks for another', () => {

@@ -1,9 +1,8 @@
+import { changedDesign, loadSite } from '@wintergap/site';
 import { expect, test } from 'vitest';
-import { bankSettings } from './bank-stage.js';
-import { changedDesign } from './changed-design.js';
-import { loadSite } from './load-site.js';
+import { bankSettings } from './prepare/bank-stage.js';
+import { StageCache } from './prepare/stage-cache.js';
 import { simulateSite } from './simulate.js';
-import { StageCache } from './stage-cache.js';
 
 const path = new URL('../../../examples/kettle-pond.yaml', import.meta.url).pathname;
 

@@ -1,22 +1,21 @@
 import { autonomyDays } from '@wintergap/battery';
+import { angleApartDeg } from '@wintergap/ground';
+import type { Site } from '@wintergap/site';
+import { fromSite, SiteError } from '@wintergap/site';
 import { summarise, yearSum } from '@wintergap/tally';
 import type { WeatherYear } from '@wintergap/weather';
-import { angleApartDeg } from './angle-apart.js';
-import { type ArrayStage, arrayStage } from './array-stage.js';
-import { bankStage } from './bank-stage.js';
-import { yearCautions } from './cautions.js';
-import { decemberQuestion } from './december.js';
-import { fromSite } from './from-site.js';
-import { compileSiteGenerator } from './generator-stage.js';
-import { siteLimits } from './limits-stage.js';
-import { loadStage } from './load-stage.js';
-import { outdoorsStage } from './outdoors-stage.js';
-import type { Plant } from './plant.js';
-import type { Site } from './schema.js';
-import { settle } from './settle.js';
-import { SiteError } from './site-problem.js';
-import { StageCache } from './stage-cache.js';
-import { siteWeather } from './weather-stage.js';
+import { yearCautions } from './facts/cautions.js';
+import { decemberQuestion } from './facts/december.js';
+import type { Plant } from './loop/plant.js';
+import { settle } from './loop/settle.js';
+import { type ArrayStage, arrayStage } from './prepare/array-stage.js';
+import { bankStage } from './prepare/bank-stage.js';
+import { compileSiteGenerator } from './prepare/generator-stage.js';
+import { siteLimits } from './prepare/limits-stage.js';
+import { loadStage } from './prepare/load-stage.js';
+import { outdoorsStage } from './prepare/outdoors-stage.js';
+import { StageCache } from './prepare/stage-cache.js';
+import { siteWeather } from './prepare/weather-stage.js';
 import type { YearResult } from './year-result.js';
 
 /**

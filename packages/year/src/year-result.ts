@@ -1,10 +1,10 @@
 import type { LoadYear } from '@wintergap/loads';
+import type { Site } from '@wintergap/site';
 import type { Ledger, Summary } from '@wintergap/tally';
 import type { WeatherYear } from '@wintergap/weather';
-import type { ArrayStage } from './array-stage.js';
-import type { ArrayLimit } from './limits-stage.js';
-import type { Plant } from './plant.js';
-import type { Site } from './schema.js';
+import type { Plant } from './loop/plant.js';
+import type { ArrayStage } from './prepare/array-stage.js';
+import type { ArrayLimit } from './prepare/limits-stage.js';
 
 /** A settled year: the summary, the ledger behind it, and what they were made from. */
 export interface YearResult {

@@ -1,0 +1,56 @@
+import { carryText } from '@wintergap/report';
+import { carrySummary, studyCarry } from '@wintergap/seasonal';
+import { loadSite } from '@wintergap/site';
+import type { Command } from 'commander';
+import { exitCodes } from '../exit-codes.js';
+import { countProgress } from '../progress.js';
+import { unitsOption } from '../units-option.js';
+
+interface CarryOptions {
+  variant?: string;
+  json?: boolean;
+  units?: string;
+}
+
+const help = `
+The site file may say what store, and at what prices; without them the store is
+hydrogen and the verdict is in hours, fuel and kWh:
+  carry:
+    store: { in: { efficiency: 65 %, minimumLoad: 10 %, standby: 20 W },
+             standing: 0.1 %/day, out: { efficiency: 50 % } }
+  costs:
+    { years: 20, discount: 3 %, fuelEscalation: 1 %,
+      array: 600 /kW, bank: 200 /kWh,
+      engine: { price: 1800, life: 2000 h, service: 0.4 /h },
+      store: { in: 1500 /kW, kept: 20 /kWh, out: 2500 /kW, upkeep: 100 /year,
+               lives: { in: 12 years, kept: 25 years, out: 10 years } } }
+
+Exit code 1 when no array that was tried closes the loop.
+
+Example:
+  wintergap carry examples/kettle-pond.yaml`;
+
+export function addCarry(program: Command): void {
+  program
+    .command('carry')
+    .description('is seasonal storage worth it: sizes, closed-loop array, cost against the engine')
+    .argument('<site>', 'site file (YAML)')
+    .option('--variant <name>', 'a variant of the site file instead of its base design')
+    .option('--json', 'print one JSON document')
+    .option('--units <system>', 'metric or us, instead of what the site file says')
+    .addHelpText('after', help)
+    .action((file: string, options: CarryOptions) => {
+      const site = loadSite(file);
+      const units = unitsOption(options.units, site.base.units);
+      const progress = countProgress('years at most');
+      try {
+        const study = studyCarry(site, options.variant, progress.reached);
+        const answer = options.json ? JSON.stringify(carrySummary(study), null, 2) : carryText(study, units);
+        progress.stop();
+        process.stdout.write(`${answer}\n`);
+        if (!study.judged.judgement.size.closes && !study.closing?.closes) process.exitCode = exitCodes.no;
+      } finally {
+        progress.stop();
+      }
+    });
+}

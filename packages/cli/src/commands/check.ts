@@ -1,0 +1,41 @@
+import { checkText, problemsFound } from '@wintergap/report';
+import { loadSite } from '@wintergap/site';
+import { examineWeather } from '@wintergap/weather';
+import { StageCache } from '@wintergap/year';
+import type { Command } from 'commander';
+import { exitCodes } from '../exit-codes.js';
+import { runDesigns } from '../run-designs.js';
+
+export function addCheck(program: Command): void {
+  program
+    .command('check')
+    .description('file, data and electrical limits of a site and its variants')
+    .argument('<site>', 'site file (YAML)')
+    .option('--json', 'print one JSON document')
+    .addHelpText(
+      'after',
+      '\nExit code 1 when a calculated limit is exceeded.\nExample:\n  wintergap check examples/kettle-pond.yaml',
+    )
+    .action((file: string, options: { json?: boolean }) => {
+      const site = loadSite(file);
+      const designs = runDesigns(site, new StageCache());
+      const { place } = site.base;
+      const weather = examineWeather(designs[0]!.result.weather, {
+        latitudeDeg: place.latitude,
+        longitudeDeg: place.longitude,
+        utcOffsetH: place.utcOffset,
+        elevationM: place.elevation,
+      });
+      if (options.json) {
+        const checks = designs.map(({ name, result }) => ({
+          name,
+          limits: result.limits,
+          cautions: result.summary.cautions,
+        }));
+        process.stdout.write(`${JSON.stringify({ weather, designs: checks }, null, 2)}\n`);
+      } else {
+        process.stdout.write(`${checkText(file, weather, designs)}\n`);
+      }
+      if (problemsFound(weather, designs) > 0) process.exitCode = exitCodes.no;
+    });
+}

@@ -1,0 +1,67 @@
+import { compareHtml, compareText, costText, type NamedYear, whyText } from '@wintergap/report';
+import { lifeCycleOfYear, readCosts } from '@wintergap/seasonal';
+import { inputFiles, loadSite } from '@wintergap/site';
+import { reasonRuns, rerunOf, type VariantReasons, variantReasons } from '@wintergap/study';
+import { contractOf } from '@wintergap/tally';
+import { StageCache } from '@wintergap/year';
+import type { Command } from 'commander';
+import { countProgress } from '../progress.js';
+import { runDesigns } from '../run-designs.js';
+import { unitsOption } from '../units-option.js';
+import { writeWhole } from '../whole-file.js';
+
+interface CompareOptions {
+  why?: boolean;
+  json?: boolean;
+  html?: string;
+  units?: string;
+}
+
+export function addCompare(program: Command): void {
+  program
+    .command('compare')
+    .description("the site's variants side by side, differences against the base")
+    .argument('<site>', 'site file (YAML)')
+    .option('--why', 'say why: leave each effect out of base and variant (with --json: these reasons alone)')
+    .option('--json', 'print one JSON document: a summary for each design')
+    .option('--html <file>', 'write the report, one page with charts')
+    .option('--units <system>', 'metric or us, instead of what the site file says')
+    .addHelpText('after', '\nExample:\n  wintergap compare examples/kettle-pond.yaml')
+    .action(async (file: string, options: CompareOptions) => {
+      const site = loadSite(file);
+      const units = unitsOption(options.units, site.base.units);
+      const costs = readCosts(site);
+      const stages = new StageCache();
+      const designs = runDesigns(site, stages);
+      if (options.html) writeWhole(options.html, await compareHtml(designs, units), inputFiles(site));
+      const reasons = options.why ? reasonsOf(designs, file, stages) : null;
+      if (options.json && reasons) process.stdout.write(`${JSON.stringify(reasons, null, 2)}\n`);
+      else if (options.json) {
+        const summaries = Object.fromEntries(designs.map(({ name, result }) => [name, contractOf(result.summary)]));
+        process.stdout.write(`${JSON.stringify(summaries, null, 2)}\n`);
+      } else {
+        process.stdout.write(`${compareText(designs, units)}\n`);
+        if (costs) {
+          const priced = designs.map(({ name, result }) => ({ name, cost: lifeCycleOfYear(result, costs) }));
+          process.stdout.write(`\n${costText(priced, costs.years)}\n`);
+        }
+        if (reasons) process.stdout.write(`\n${whyText(reasons, units)}\n`);
+      }
+    });
+}
+
+function reasonsOf([base, ...variants]: readonly NamedYear[], file: string, stages: StageCache): VariantReasons[] {
+  if (!base) return [];
+  const designs = [base, ...variants] as const;
+  const progress = countProgress('years');
+  const of = reasonRuns(designs);
+  let done = 0;
+  try {
+    return variantReasons(
+      designs,
+      rerunOf(file, () => progress.reached(++done, of), stages),
+    );
+  } finally {
+    progress.stop();
+  }
+}

@@ -1,0 +1,67 @@
+import { availableParallelism } from 'node:os';
+import { outlookText } from '@wintergap/report';
+import { designOf, loadSite } from '@wintergap/site';
+import { type Outlook, type OutlookWish, outlookOf, outlookWeather } from '@wintergap/study';
+import { usualAnomaly } from '@wintergap/weather';
+import type { Command } from 'commander';
+import { InputError } from '../input-error.js';
+import { countProgress } from '../progress.js';
+import { unitsOption } from '../units-option.js';
+import { wholeOption } from '../whole-option.js';
+
+interface OutlookOptions {
+  years?: string;
+  seed: string;
+  spread?: boolean;
+  workers?: string;
+  variant?: string;
+  json?: boolean;
+  units?: string;
+}
+
+const help = `
+Several real years (weather: { file: 2015.csv, otherYears: [2016.csv, 2017.csv] })
+are run as they are, or resampled when --years is given. The same seed gives the
+same years on any number of workers.
+
+Example:
+  wintergap outlook examples/kettle-pond.yaml --years 100`;
+
+export function addOutlook(program: Command): void {
+  program
+    .command('outlook')
+    .description('many weather years: usual, one-in-ten and worst year')
+    .argument('<site>', 'site file (YAML)')
+    .option('--years <n>', 'weather years to make (default: 100, or the real years of the site file)')
+    .option('--seed <n>', 'fixes the made years', '1')
+    .option('--spread', 'add a usual spread between years, which years made from one lack')
+    .option('--workers <n>', 'years run at the same time (default: one for each processor)')
+    .option('--variant <name>', 'a variant of the site file instead of its base design')
+    .option('--json', 'print one JSON document')
+    .option('--units <system>', 'metric or us, instead of what the site file says')
+    .addHelpText('after', help)
+    .action(async (file: string, options: OutlookOptions) => {
+      const wish: OutlookWish = {
+        ...(options.years !== undefined && { years: wholeOption('--years', options.years, 1, 10_000) }),
+        seed: wholeOption('--seed', options.seed, 0, 2 ** 32),
+        ...(options.spread && { anomaly: usualAnomaly }),
+      };
+      const workers =
+        options.workers === undefined ? availableParallelism() : wholeOption('--workers', options.workers, 1, 256);
+      const siteFile = loadSite(file);
+      const site = designOf(siteFile, options.variant);
+      const units = unitsOption(options.units, site.units);
+      if (options.spread && 'months' in site.weather) {
+        throw new InputError('--spread: goes with weather from files only, not with monthly means');
+      }
+      const progress = countProgress('years');
+      let outlook: Outlook;
+      try {
+        const task = { site, siteFile: file, weather: outlookWeather(site, wish) };
+        outlook = await outlookOf(task, { workers, onYear: progress.reached });
+      } finally {
+        progress.stop();
+      }
+      process.stdout.write(`${options.json ? JSON.stringify(outlook, null, 2) : outlookText(outlook, units)}\n`);
+    });
+}

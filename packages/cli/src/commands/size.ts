@@ -1,0 +1,58 @@
+import { sizeText } from '@wintergap/report';
+import { loadSite } from '@wintergap/site';
+import { readSize, type SizeAnswer, sizeDesign } from '@wintergap/study';
+import { contractOf } from '@wintergap/tally';
+import { StageCache } from '@wintergap/year';
+import type { Command } from 'commander';
+import { exitCodes } from '../exit-codes.js';
+import { countProgress } from '../progress.js';
+import { unitsOption } from '../units-option.js';
+
+interface SizeOptions {
+  json?: boolean;
+  units?: string;
+}
+
+const help = `
+The site file says what may be chosen, what must be met and what is to be least:
+  size:
+    choose: { arrays.0.strings: 2..8, bank.capacity: [500 Ah, 800 Ah, 1200 Ah] }
+    target: { generatorHours: 60 h, fuel: 100 L, darkHours: 0 h, autonomy: 3 days,
+              in: usual }         # or one-in-ten: the bad year of 40 made ones
+    least: array                  # or bank, cost (needs costs:), generatorHours
+
+Exit code 1 when no design meets the target.
+
+Example:
+  wintergap size site.yaml`;
+
+export function addSize(program: Command): void {
+  program
+    .command('size')
+    .description('the smallest or cheapest design that meets a target, beside the hand method')
+    .argument('<site>', 'site file (YAML)')
+    .option('--json', 'print one JSON document')
+    .option('--units <system>', 'metric or us, instead of what the site file says')
+    .addHelpText('after', help)
+    .action((file: string, options: SizeOptions) => {
+      const site = loadSite(file);
+      const question = readSize(site);
+      const units = unitsOption(options.units, site.base.units);
+      const progress = countProgress('designs at most');
+      let answer: SizeAnswer;
+      try {
+        answer = sizeDesign(site, question, new StageCache(), progress.reached);
+      } finally {
+        progress.stop();
+      }
+      process.stdout.write(`${options.json ? sizeJson(answer) : sizeText(answer, units)}\n`);
+      if (!answer.met) process.exitCode = exitCodes.no;
+    });
+}
+
+/** The answer with its year as a summary only. */
+function sizeJson({ year, question, ...answer }: SizeAnswer): string {
+  const { axes, ...asked } = question;
+  const choose = Object.fromEntries(axes.map(({ path, values }) => [path, values]));
+  return JSON.stringify({ ...answer, question: { choose, ...asked }, summary: contractOf(year.summary) }, null, 2);
+}

@@ -1,0 +1,139 @@
+import { availableParallelism } from 'node:os';
+import { type SweepPage, sweepText } from '@wintergap/report';
+import { loadSite } from '@wintergap/site';
+import {
+  BestDesigns,
+  joinSweep,
+  openSweepFile,
+  planSweep,
+  runSweep,
+  SweepFileError,
+  type SweepPart,
+  type SweepPlan,
+  type SweepRow,
+  sweepResults,
+  wholeSweep,
+} from '@wintergap/study';
+import { simulateSite } from '@wintergap/year';
+import type { Command } from 'commander';
+import { exitCodes } from '../exit-codes.js';
+import { InputError } from '../input-error.js';
+import { sweepProgress } from '../progress.js';
+import { unitsOption } from '../units-option.js';
+import { wholeOption } from '../whole-option.js';
+
+interface SweepOptions {
+  out?: string;
+  workers?: string;
+  part?: string;
+  join?: string;
+  best: string;
+  json?: boolean;
+  units?: string;
+}
+
+const examples = `
+An interrupted sweep goes on where it stopped: give the same command again.
+
+Examples:
+  wintergap sweep site.yaml --out sweep.csv
+  wintergap sweep site.yaml --part 3/16 --out part-3.csv
+  wintergap sweep --join sweep.csv part-*.csv
+
+Parts over several machines, with GNU parallel:
+  seq 16 | parallel --sshlogin barn,attic --workdir ... --cleanup \\
+    --transferfile site.yaml --transferfile weather.csv \\
+    --return part-{}.csv \\
+    wintergap sweep site.yaml --part {}/16 --out part-{}.csv`;
+
+export function addSweep(program: Command): void {
+  program
+    .command('sweep')
+    .description('many designs from the ranges in the site file; resumable; in parts for many machines')
+    .argument('<files...>', 'the site file (YAML); with --join, the files of the parts')
+    .option('--out <file>', 'write a row for each design: .csv or .ndjson, by its name')
+    .option('--workers <n>', 'designs run at the same time (default: one for each processor)')
+    .option('--part <i/n>', 'run one part only, such as 3/16')
+    .option('--join <file>', 'put parts together in this file instead')
+    .option('--best <n>', 'how many of the best to print', '5')
+    .option('--json', 'print one JSON document: how many designs, and the best')
+    .option('--units <system>', 'metric or us, instead of what the site file says')
+    .addHelpText('after', examples)
+    .action(async (files: string[], options: SweepOptions) => {
+      try {
+        await (options.join === undefined ? sweep(files, options) : join(options.join, files, options));
+      } catch (error) {
+        throw error instanceof SweepFileError ? new InputError(error.message) : error;
+      }
+    });
+}
+
+async function sweep(files: readonly string[], options: SweepOptions): Promise<void> {
+  const [file] = files;
+  if (file === undefined || files.length > 1) {
+    throw new InputError(`sweep ${files.join(' ')}: expected one site file; to put parts together add --join FILE`);
+  }
+  const workers =
+    options.workers === undefined ? availableParallelism() : wholeOption('--workers', options.workers, 1, 1024);
+  const best = new BestDesigns(wholeOption('--best', options.best, 1, 1000));
+  const site = loadSite(file);
+  const plan = planSweep(site, partOption(options.part));
+  // The base design first: weather that cannot be used is told here, and not in every row.
+  const base = sweepResults(simulateSite(site.base, file).summary);
+  await runPlan(plan, options.out, workers, (row) => best.add(row));
+  const page = { site: site.base.name, axes: plan.axes.map(({ path }) => path), summary: best.summary(), base };
+  printPage(page, options, site.base.units);
+}
+
+async function runPlan(
+  plan: SweepPlan,
+  out: string | undefined,
+  workers: number,
+  take: (row: SweepRow) => void,
+): Promise<void> {
+  const { from, to } = plan.positions;
+  const file = out === undefined ? null : await openSweepFile(out, plan, take);
+  const done = file?.done ?? 0;
+  if (done > 0) process.stderr.write(`${out}: ${done} of ${to - from} designs are there already\n`);
+  if (done === to - from) {
+    file?.close();
+    return;
+  }
+  const progress = sweepProgress(to - from, done);
+  try {
+    await runSweep(plan, from + done, workers, (rows) => {
+      file?.append(rows);
+      for (const row of rows) take(row);
+      progress.add(rows.length);
+    });
+  } finally {
+    progress.stop();
+    file?.close();
+  }
+}
+
+async function join(out: string, parts: readonly string[], options: SweepOptions): Promise<void> {
+  for (const [name, value] of Object.entries({ '--out': options.out, '--part': options.part })) {
+    if (value !== undefined) throw new InputError(`${name} ${value}: does not go with --join`);
+  }
+  const best = new BestDesigns(wholeOption('--best', options.best, 1, 1000));
+  const { site, axes } = await joinSweep(out, parts, (row) => best.add(row));
+  process.stderr.write(`${out}: joined from ${parts.length} files\n`);
+  printPage({ site, axes, summary: best.summary(), base: null }, options, 'metric');
+}
+
+function printPage(page: SweepPage, options: SweepOptions, ofSite: 'metric' | 'us'): void {
+  const units = unitsOption(options.units, ofSite);
+  process.stdout.write(`${options.json ? JSON.stringify(page, null, 2) : sweepText(page, units)}\n`);
+  const { designs, failed } = page.summary;
+  if (designs > 0 && failed === designs) process.exitCode = exitCodes.no;
+}
+
+function partOption(text: string | undefined): SweepPart {
+  if (text === undefined) return wholeSweep;
+  const [, index, of] = /^(\d{1,9})\/(\d{1,9})$/.exec(text)?.map(Number) ?? [];
+  if (index === undefined || of === undefined || index < 1 || index > of) {
+    throw new InputError(`--part ${text}: expected a part and how many there are, such as 1/16 to 16/16`);
+  }
+  return { index, of };
+}

@@ -1,0 +1,64 @@
+import { tiltText } from '@wintergap/report';
+import { designOf, loadSite } from '@wintergap/site';
+import { type BestTilts, bestTilts } from '@wintergap/study';
+import type { Command } from 'commander';
+import { InputError } from '../input-error.js';
+import { countProgress } from '../progress.js';
+import { unitsOption } from '../units-option.js';
+
+interface TiltOptions {
+  array?: string;
+  months?: string;
+  variant?: string;
+  json?: boolean;
+  units?: string;
+}
+
+/** Years that a search usually takes, for the progress bar. */
+const usualRuns = 90;
+
+export function addTilt(program: Command): void {
+  program
+    .command('tilt')
+    .description('the best tilt of an array, and the best two by season with their dates')
+    .argument('<site>', 'site file (YAML)')
+    .option('--array <name>', 'which array; the first with a tilt to choose unless given')
+    .option('--months <list>', 'the dark months, such as 11,12,1; the three around midwinter unless given')
+    .option('--variant <name>', 'a variant of the site file instead of its base design')
+    .option('--json', 'print one JSON document')
+    .option('--units <system>', 'metric or us, instead of what the site file says')
+    .addHelpText('after', '\nExample:\n  wintergap tilt examples/kettle-pond.yaml --months 11,12,1')
+    .action((file: string, options: TiltOptions) => {
+      const site = loadSite(file);
+      const design = designOf(site, options.variant);
+      const units = unitsOption(options.units, design.units);
+      const months = monthsOption(options.months);
+      const progress = countProgress('years');
+      let tilts: BestTilts;
+      try {
+        tilts = asInputError(options.array, () =>
+          bestTilts(site, design, options.array, months, (done) => progress.reached(done, Math.max(usualRuns, done))),
+        );
+      } finally {
+        progress.stop();
+      }
+      process.stdout.write(`${options.json ? JSON.stringify(tilts, null, 2) : tiltText(tilts, units)}\n`);
+    });
+}
+
+function monthsOption(list: string | undefined): number[] | undefined {
+  if (list === undefined) return undefined;
+  const months = [...new Set(list.split(',').map((month) => Number(month.trim() || Number.NaN)))];
+  if (months.every((month) => Number.isInteger(month) && month >= 1 && month <= 12)) return months;
+  throw new InputError(`--months ${list}: expected months from 1 to 12 with commas between, such as 11,12,1`);
+}
+
+/** An array that is not there, or has no tilt, is wrong use of the program. */
+function asInputError<Result>(array: string | undefined, make: () => Result): Result {
+  try {
+    return make();
+  } catch (error) {
+    if (error instanceof RangeError) throw new InputError(`--array${array ? ` ${array}` : ''}: ${error.message}`);
+    throw error;
+  }
+}

@@ -1,0 +1,36 @@
+import { weighText } from '@wintergap/report';
+import { designOf, loadSite } from '@wintergap/site';
+import { type SiteWeights, weighSite } from '@wintergap/study';
+import type { Command } from 'commander';
+import { countProgress } from '../progress.js';
+import { unitsOption } from '../units-option.js';
+
+interface WeighOptions {
+  variant?: string;
+  json?: boolean;
+  units?: string;
+}
+
+export function addWeigh(program: Command): void {
+  program
+    .command('weigh')
+    .description('what each load, effect, charger size and cabinet weighs in engine hours and fuel')
+    .argument('<site>', 'site file (YAML)')
+    .option('--variant <name>', 'a variant of the site file instead of its base design')
+    .option('--json', 'print one JSON document')
+    .option('--units <system>', 'metric or us, instead of what the site file says')
+    .addHelpText('after', '\nExample:\n  wintergap weigh examples/kettle-pond.yaml')
+    .action((file: string, options: WeighOptions) => {
+      const site = loadSite(file);
+      const design = designOf(site, options.variant);
+      const units = unitsOption(options.units, design.units);
+      const progress = countProgress('years');
+      let weights: SiteWeights;
+      try {
+        weights = weighSite(site, design, progress.reached);
+      } finally {
+        progress.stop();
+      }
+      process.stdout.write(`${options.json ? JSON.stringify(weights, null, 2) : weighText(weights, units)}\n`);
+    });
+}

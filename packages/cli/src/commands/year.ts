@@ -1,0 +1,75 @@
+import { dayOfDate } from '@wintergap/ground';
+import { dayText, headline, ledgerCsv, lossesText, yearHtml, yearText } from '@wintergap/report';
+import { changedDesign, designOf, inputFiles, loadSite, type SiteFile } from '@wintergap/site';
+import { contractOf } from '@wintergap/tally';
+import { arrayLosses, simulateSite, type YearResult } from '@wintergap/year';
+import type { Command } from 'commander';
+import { InputError } from '../input-error.js';
+import { unitsOption } from '../units-option.js';
+import { writeWhole } from '../whole-file.js';
+
+interface YearOptions {
+  variant?: string;
+  json?: boolean;
+  csv?: string;
+  html?: string;
+  quiet?: boolean;
+  day?: string;
+  losses?: boolean;
+  age?: string;
+  units?: string;
+}
+
+export function addYear(program: Command): void {
+  program
+    .command('year')
+    .description("this design's year: generator hours, fuel, throttling, bank, months")
+    .argument('<site>', 'site file (YAML)')
+    .option('--variant <name>', 'a variant of the site file instead of its base design')
+    .option('--json', 'print one JSON document')
+    .option('--csv <file>', 'write the ledger, 8760 rows')
+    .option('--html <file>', 'write the report, one page with charts')
+    .option('--quiet', 'print the first sentences only')
+    .option('--day <MM-DD>', 'print the 24 hours of one day')
+    .option('--losses', "print where each array's energy goes, from its plane to the bus")
+    .option('--age <years>', 'what the bank will do when it is so many years old')
+    .option('--units <system>', 'metric or us, instead of what the site file says')
+    .addHelpText('after', '\nExample:\n  wintergap year examples/kettle-pond.yaml --csv ledger.csv')
+    .action(async (file: string, options: YearOptions) => {
+      const site = loadSite(file);
+      const design = designOf(site, options.variant);
+      const aged = options.age === undefined ? design : agedDesign(site, options.age, options.variant);
+      const units = unitsOption(options.units, design.units);
+      const day = options.day === undefined ? null : dayOption(options.day);
+      const result = simulateSite(aged, file);
+      if (options.csv) writeWhole(options.csv, ledgerCsv(result.ledger), inputFiles(site));
+      if (options.html) writeWhole(options.html, await yearHtml(result, units, options.variant), inputFiles(site));
+      if (options.losses) printLosses(result, options.json);
+      else if (day !== null) process.stdout.write(`${dayText(result, day, units)}\n`);
+      else if (options.json) process.stdout.write(`${JSON.stringify(contractOf(result.summary), null, 2)}\n`);
+      else process.stdout.write(`${options.quiet ? headline(result, units) : yearText(result, units)}\n`);
+    });
+}
+
+function printLosses(result: YearResult, asJson: boolean | undefined): void {
+  const losses = arrayLosses(result);
+  if (!asJson) process.stdout.write(`${lossesText(result.site.name, losses)}\n`);
+  else {
+    // Monthly arrays as lists, not as mappings of twelve numbered keys.
+    const asList = (_key: string, value: unknown) => (value instanceof Float64Array ? Array.from(value) : value);
+    process.stdout.write(`${JSON.stringify(losses, asList, 2)}\n`);
+  }
+}
+
+function agedDesign(site: SiteFile, years: string, variant: string | undefined) {
+  if (!(Number(years) >= 0 && Number(years) <= 60)) {
+    throw new InputError(`--age ${years}: expected the bank's age in years, 0 to 60`);
+  }
+  return changedDesign(site, { 'bank.age': `${Number(years)} years` }, variant);
+}
+
+function dayOption(date: string): number {
+  const day = dayOfDate(date);
+  if (day === null) throw new InputError(`--day ${date}: expected a date as MM-DD, such as 12-21`);
+  return day;
+}

@@ -1,0 +1,70 @@
+import { dateOfDay, monthNames, monthStartHour } from '@wintergap/ground';
+import type { YearResult } from '@wintergap/year';
+import { chargeChart, engineDaysChart } from '../chart/charge.js';
+import { atNoon, dailySum, meanOfMonth } from '../chart/days.js';
+import { count, dateText, figure, percent } from '../figures.js';
+import { lowestByMonth } from '../lowest-by-month.js';
+import { chartFigure } from './figure.js';
+import { section } from './frame.js';
+import { html, type Markup } from './markup.js';
+import { figuresTable } from './table.js';
+
+/** How full the bank is through the year, and the days on which the engine runs. */
+export function chargeSection({ ledger, site, plant, summary }: YearResult): Markup {
+  const engineHours = dailySum(ledger.generatorH);
+  const engineDays = engineHours.filter((hours) => hours > 0).length;
+  const lowestDay = Math.floor(ledger.lowestStateOfCharge.indexOf(summary.bank.minStateOfCharge) / 24);
+  const engineSays = !site.generator
+    ? ''
+    : engineDays === 0
+      ? ' The engine never runs.'
+      : ` The engine runs on ${count(engineDays, 'day')}.`;
+  const low = summary.bank.longestDaysBelowHalf;
+  return section(
+    'charge',
+    'How full is the bank?',
+    html`${chartFigure({
+      id: 'charge-chart',
+      draw: (narrow) => chargeChart(ledger, plant.bank.floor, narrow),
+      key: [
+        { text: 'lowest of the day', mark: { kind: 'line', stroke: 'var(--charge)' } },
+        { text: 'at noon', mark: { kind: 'dot', stroke: 'var(--noon)' } },
+        { text: "owner's floor", mark: { kind: 'line', stroke: 'var(--quiet)', dash: '5 4' } },
+      ],
+      caption: `Lowest ${percent(summary.bank.minStateOfCharge)} on ${dateText(dateOfDay(lowestDay))}, mean ${percent(summary.bank.meanStateOfCharge)}; at most ${figure(low)} days on end below half.${engineSays}`,
+      table: chargeTable(ledger, engineHours),
+    })}
+${
+  engineDays > 0 &&
+  chartFigure({
+    id: 'engine-days-chart',
+    draw: (narrow) => engineDaysChart(ledger, narrow),
+    key: [{ text: 'engine, hours of the day', mark: { kind: 'line', stroke: 'var(--engine)' } }],
+    caption: `${figure(summary.generator.hours)} h in the year, in ${count(summary.generator.starts, 'start')}.`,
+  })
+}`,
+  );
+}
+
+function chargeTable({ lowestStateOfCharge, stateOfCharge }: YearResult['ledger'], engineHours: number[]): Markup {
+  const lowest = lowestByMonth(lowestStateOfCharge);
+  const noon = atNoon(stateOfCharge);
+  const rows = monthNames.map((name, month) => {
+    const first = monthStartHour[month]! / 24;
+    const end = monthStartHour[month + 1]! / 24;
+    const running = engineHours.slice(first, end).filter((hours) => hours > 0);
+    const hours = running.reduce((sum, value) => sum + value, 0);
+    return [name, percent(lowest[month]!), percent(meanOfMonth(noon, first, end)), running.length, figure(hours)];
+  });
+  return figuresTable(
+    'State of charge and engine by month',
+    [
+      { head: 'Month' },
+      { head: 'Lowest' },
+      { head: 'Mean at noon' },
+      { head: 'Engine', unit: 'days' },
+      { head: 'Engine', unit: 'h' },
+    ],
+    rows,
+  );
+}

@@ -1,0 +1,56 @@
+import type { UnitSystem } from '@wintergap/quantity';
+import { compareHeadline, type NamedYear } from '../text/compare.js';
+import { basisText, placeText } from './basis.js';
+import { cautionsSection, type NamedCaution } from './cautions.js';
+import { designMonthsSection, designTable } from './designs.js';
+import { pageText, section } from './frame.js';
+import { html } from './markup.js';
+
+/** The report of several designs side by side, the first being the base. */
+export function comparePage(designs: readonly NamedYear[], units: UnitSystem): string {
+  const base = designs[0]!.result;
+  const hasEngine = designs.some(({ result }) => result.summary.generator.hours > 0);
+  return pageText({
+    title: `${base.site.name}: designs side by side`,
+    place: placeText(base, units),
+    answer: compareHeadline(designs, units),
+    sections: [
+      section('designs', 'The designs', designTable(designs, units)),
+      hasEngine &&
+        designMonthsSection(designs, {
+          id: 'engine',
+          heading: 'When does the engine run?',
+          caption: 'Engine hours by month',
+          unit: 'h',
+          values: ({ summary }) => summary.generator.months.map(({ hours }) => hours),
+          fill: 'url(#engine-dots)',
+          stroke: 'var(--engine)',
+        }),
+      designMonthsSection(designs, {
+        id: 'offered',
+        heading: 'What does the array offer?',
+        caption: 'Array energy offered by month',
+        unit: 'kWh',
+        values: ({ summary }) => summary.array.months.map(({ availableKWh }) => availableKWh),
+        fill: 'var(--used)',
+        stroke: 'var(--used)',
+      }),
+      cautionsSection(sharedCautions(designs)),
+    ].filter((part) => part !== false),
+    foot: html`${basisText(base)}`,
+  });
+}
+
+/** Every caution once, with the designs it holds for. */
+function sharedCautions(designs: readonly NamedYear[]): NamedCaution[] {
+  const found = new Map<string, NamedCaution & { designs: string[] }>();
+  for (const { name, result } of designs) {
+    for (const { code, text } of result.summary.cautions) {
+      const key = `${code} ${text}`;
+      const caution = found.get(key) ?? { code, text, designs: [] };
+      caution.designs.push(name);
+      found.set(key, caution);
+    }
+  }
+  return [...found.values()];
+}

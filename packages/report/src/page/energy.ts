@@ -1,0 +1,29 @@
+import type { YearResult } from '@wintergap/year';
+import { energyChart, monthlyEnergy } from '../chart/energy.js';
+import { figure, percent } from '../figures.js';
+import { chartFigure } from './figure.js';
+import { section } from './frame.js';
+import type { Markup } from './markup.js';
+
+/** What sun and engine gave by month, what was thrown away, and what the loads asked for. */
+export function energySection({ ledger, summary }: YearResult): Markup {
+  const { array, load } = summary;
+  const energy = monthlyEnergy(ledger);
+  const engineKWh = energy.engine.reduce((sum, kWh) => sum + kWh, 0);
+  const input = array.usedKWh + engineKWh;
+  return section(
+    'energy',
+    'Where does the energy come from, and how much is thrown away?',
+    chartFigure({
+      id: 'energy-chart',
+      draw: (narrow) => energyChart(energy, narrow),
+      key: [
+        { text: 'sun, used', mark: { kind: 'fill', fill: 'var(--used)' } },
+        { text: 'engine', mark: { kind: 'fill', fill: 'url(#engine-dots)' } },
+        { text: 'sun, thrown away', mark: { kind: 'fill', fill: 'url(#thrown-hatch)' } },
+        { text: 'load', mark: { kind: 'line', stroke: 'var(--ink)' } },
+      ],
+      caption: `The array offered ${figure(array.availableKWh)} kWh; ${figure(array.usedKWh)} kWh were used. The engine gave ${figure(engineKWh)} kWh, ${percent(engineKWh / (input || 1))} of what came in. The loads asked for ${figure(load.servedKWh + load.darkKWh)} kWh; what sun and engine gave above that was lost in bank, inverter and chargers. The figures stand in “Month by month”.`,
+    }),
+  );
+}

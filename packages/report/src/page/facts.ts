@@ -1,0 +1,60 @@
+import { dateOfDay, monthNames } from '@wintergap/ground';
+import type { UnitSystem } from '@wintergap/quantity';
+import type { YearResult } from '@wintergap/year';
+import { count, dateText, figure, percent } from '../figures.js';
+import { volumeText } from '../shown-units.js';
+import { html, type Markup } from './markup.js';
+
+interface Fact {
+  name: string;
+  value: string;
+  more?: string;
+}
+
+/** The year's few most asked-for figures. */
+export function factsList(result: YearResult, units: UnitSystem): Markup {
+  return html`<dl class="facts">
+${facts(result, units).map(
+  ({ name, value, more }) =>
+    html`<div><dt>${name}</dt><dd>${value}${more !== undefined && html`<small>${more}</small>`}</dd></div>
+`,
+)}</dl>`;
+}
+
+function facts({ site, summary, ledger }: YearResult, units: UnitSystem): Fact[] {
+  const { generator, throttle, array, bank, load } = summary;
+  const lowestHour = ledger.lowestStateOfCharge.indexOf(bank.minStateOfCharge);
+  const cost = generator.fuelCost === null ? {} : { more: `${figure(generator.fuelCost)} in money` };
+  const season =
+    throttle.firstDate === null || throttle.lastDate === null
+      ? 'never throttles'
+      : `${shortDate(throttle.firstDate)} to ${shortDate(throttle.lastDate)}`;
+  return [
+    ...(site.generator
+      ? [
+          { name: 'Engine', value: `${figure(generator.hours)} h`, more: count(generator.starts, 'start') },
+          { name: 'Fuel', value: volumeText(generator.fuelLitres, units), ...cost },
+        ]
+      : []),
+    {
+      name: 'Thrown away',
+      value: `${figure(throttle.kWh)} kWh`,
+      more: `${percent(throttle.kWh / (array.availableKWh || 1))} of what was offered`,
+    },
+    { name: 'Throttling season', value: season },
+    {
+      name: 'Lowest charge',
+      value: percent(bank.minStateOfCharge),
+      more: `on ${dateText(dateOfDay(Math.floor(lowestHour / 24)))}`,
+    },
+    { name: 'Autonomy in December', value: `${figure(bank.autonomyDays)} days`, more: 'from a full bank' },
+    {
+      name: 'Dark load',
+      value: load.darkKWh === 0 ? 'none' : `${figure(load.darkKWh)} kWh`,
+      ...(load.darkKWh > 0 && { more: `over ${figure(load.darkHours)} h` }),
+    },
+  ];
+}
+
+/** `2 Apr` of an `MM-DD` date. */
+const shortDate = (date: string) => `${Number(date.slice(3))} ${monthNames[Number(date.slice(0, 2)) - 1]}`;

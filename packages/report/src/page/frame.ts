@@ -1,0 +1,61 @@
+import { safetyNotice } from '../text/check.js';
+import { html, type Markup, rawMarkup } from './markup.js';
+import { prose } from './prose.js';
+import { styleSheet } from './style.js';
+
+export interface PageParts {
+  title: string;
+  /** Under the title: where, with what weather. */
+  place: string;
+  /** The sentences that answer. */
+  answer: string;
+  sections: readonly Markup[];
+  /** At the very end: what the figures rest on. */
+  foot: Markup;
+}
+
+/**
+ * A whole page in one file. The policy in its head forbids it to load anything, so it stays what it was when written,
+ * whether it is opened from a disk or a mail.
+ */
+export function pageText({ title, place, answer, sections, foot }: PageParts): string {
+  const page = html`<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; img-src data:">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${title}</title>
+<link rel="icon" href="data:,">
+<style>${rawMarkup(styleSheet)}</style>
+</head>
+<body>
+${patterns}
+<header>
+<h1>${title}</h1>
+<p class="place">${prose(place)}</p>
+</header>
+<main>
+<p class="answer">${prose(answer)}</p>
+${sections.map((part) => html`${part}\n`)}
+${section('safety', 'Before anything is built', html`<p class="safety">${safetyNotice}</p>`)}
+</main>
+<footer>${foot}</footer>
+</body>
+</html>
+`;
+  return page.markup;
+}
+
+/** A part of the page under its own heading. */
+export function section(id: string, heading: string, content: Markup): Markup {
+  return html`<section aria-labelledby="${id}"><h2 id="${id}">${heading}</h2>
+${content}
+</section>`;
+}
+
+/** Fills that tell energies apart without colour; charts refer to them by name. */
+const patterns = rawMarkup(`<svg class="patterns" aria-hidden="true" focusable="false"><defs>
+<pattern id="thrown-hatch" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><rect width="6" height="6" fill="var(--paper)"/><line x1="1.2" x2="1.2" y1="0" y2="6" stroke="var(--thrown)" stroke-width="1.8"/></pattern>
+<pattern id="engine-dots" width="6" height="6" patternUnits="userSpaceOnUse"><rect width="6" height="6" fill="var(--engine)"/><circle cx="3" cy="3" r="1.5" fill="var(--paper)"/></pattern>
+</defs></svg>`);

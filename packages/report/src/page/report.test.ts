@@ -1,0 +1,252 @@
+import { fileURLToPath } from 'node:url';
+import { designOf, loadSite } from '@wintergap/site';
+import { simulateSite } from '@wintergap/year';
+import { parseHTML } from 'linkedom';
+import { describe, expect, test } from 'vitest';
+import { figure } from '../figures.js';
+import { lossChain } from './losses.js';
+import { compareHtml, yearHtml } from './on-demand.js';
+
+const siteFile = fileURLToPath(new URL('../../../../examples/kettle-pond.yaml', import.meta.url));
+const site = loadSite(siteFile);
+const year = simulateSite(site.base, siteFile);
+const fixed = simulateSite(designOf(site, 'fixed'), siteFile);
+const { ledger, summary } = year;
+const text = await yearHtml(year, 'metric');
+const designs = [
+  { name: 'base', result: year },
+  { name: 'fixed', result: fixed },
+];
+const comparison = await compareHtml(designs, 'metric');
+
+const parsed = (page: string) => parseHTML(page).document;
+const report = parsed(text);
+const numbers = (root: ReturnType<typeof parsed>, selector: string, name: string) =>
+  [...root.querySelectorAll(selector)].map((element) => Number(element.getAttribute(`data-${name}`)));
+
+/** Month of an hour by the calendar of the language, not by ours; 2025 has no leap day. */
+const monthOfHour = (h: number) => new Date(Date.UTC(2025, 0, 1, h)).getUTCMonth();
+function monthSums(...columns: Float64Array[]): number[] {
+  const sums = new Array<number>(12).fill(0);
+  for (const column of columns) for (let h = 0; h < 8760; h++) sums[monthOfHour(h)]! += column[h]! / 1000;
+  return sums;
+}
+const ofDay = (column: Float64Array, day: number) => Array.from(column.subarray(day * 24, day * 24 + 24));
+/** Drawn figures carry nine digits. */
+function expectClose(drawn: readonly number[], counted: readonly number[]): void {
+  expect(drawn.length).toBe(counted.length);
+  for (const [i, value] of drawn.entries()) {
+    expect(Math.abs(value - counted[i]!)).toBeLessThanOrEqual(1e-8 * Math.max(1, Math.abs(counted[i]!)));
+  }
+}
+
+describe('figures in the charts are those of the ledger', () => {
+  test('energy by month', () => {
+    const chart = '#energy-chart .wide';
+    const layer = (name: string) => {
+      const bars = new Array<number>(12).fill(0);
+      for (const bar of report.querySelectorAll(`${chart} [data-${name}]`)) {
+        bars[Number(bar.getAttribute('data-month')) - 1] = Number(bar.getAttribute(`data-${name}`));
+      }
+      return bars;
+    };
+    expectClose(layer('used'), monthSums(ledger.arrayUsedWh));
+    expectClose(layer('thrown'), monthSums(ledger.throttledWh));
+    expectClose(layer('engine'), monthSums(ledger.generatorWh));
+    expectClose(layer('load'), monthSums(year.load.acW, year.load.dcW));
+    expect(layer('used').reduce((sum, kWh) => sum + kWh)).toBeGreaterThan(100);
+  });
+
+  test('state of charge by day', () => {
+    for (const size of ['.wide', '.narrow']) {
+      const line = report.querySelector(`#charge-chart ${size} [data-lowest]`)!;
+      const lowest = line.getAttribute('data-lowest')!.split(' ').map(Number);
+      expectClose(
+        lowest,
+        Array.from({ length: 365 }, (_, day) => Math.min(...ofDay(ledger.lowestStateOfCharge, day))),
+      );
+      const noon = numbers(report, `#charge-chart ${size} [data-noon]`, 'noon');
+      expectClose(
+        noon,
+        Array.from({ length: 365 }, (_, day) => ofDay(ledger.stateOfCharge, day)[11]!),
+      );
+    }
+  });
+
+  test('engine hours by day', () => {
+    const hours = numbers(report, '#engine-days-chart .wide [data-hours]', 'hours');
+    const days = numbers(report, '#engine-days-chart .wide [data-hours]', 'day');
+    expect(hours.length).toBeGreaterThan(5);
+    expectClose(
+      hours,
+      days.map((day) => ofDay(ledger.generatorH, day).reduce((sum, h) => sum + h)),
+    );
+    expect(hours.reduce((sum, h) => sum + h)).toBeCloseTo(summary.generator.hours, 6);
+  });
+
+  test('throttling hours, month by month', () => {
+    const drawn = new Array<number>(12).fill(0);
+    for (const cell of report.querySelectorAll('#throttle-chart .narrow [data-share]')) {
+      drawn[Number(cell.getAttribute('data-month')) - 1]! += Number(cell.getAttribute('data-share'));
+    }
+    const days = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+    const total = drawn.reduce((sum, share, month) => sum + share * days[month]!, 0);
+    expect(total).toBeCloseTo(summary.throttle.hours, 6);
+    expect(total).toBeGreaterThan(100);
+  });
+
+  test('temperature by day', () => {
+    const bank = report.querySelector('#temperature-chart .wide [data-bank]')!.getAttribute('data-bank')!;
+    expectClose(
+      bank.split(' ').map(Number),
+      Array.from({ length: 365 }, (_, day) => Math.min(...ofDay(ledger.bankC, day))),
+    );
+    expectClose(
+      numbers(report, '#temperature-chart .wide [data-air-highest]', 'air-highest'),
+      Array.from({ length: 365 }, (_, day) => Math.max(...ofDay(year.weather.airC, day))),
+    );
+  });
+
+  test('engine hours and array energy of every design', () => {
+    const page = parsed(comparison);
+    for (const { name, result } of designs) {
+      const bars = (id: string) =>
+        numbers(page, `[aria-labelledby="${id}"] [data-design="${name}"] [data-value]`, 'value');
+      expectClose(bars('engine'), monthSums(result.ledger.generatorH.map((h) => h * 1000)));
+      expectClose(bars('offered'), monthSums(result.ledger.arrayAvailableWh));
+    }
+    const base = numbers(page, '[aria-labelledby="offered"] [data-design="fixed"] [data-base]', 'base');
+    expectClose(base, monthSums(ledger.arrayAvailableWh));
+  });
+
+  test('every drawn position is a number', () => {
+    for (const page of [text, comparison]) expect(page).not.toMatch(/NaN|Infinity|undefined/);
+  });
+});
+
+test('the answer is the first thing after the title', () => {
+  const answer = report.querySelector('main > p.answer')!.textContent!;
+  expect(answer).toContain(`the generator runs ${figure(summary.generator.hours)}`);
+  expect(report.querySelector('main')!.firstElementChild!.className).toBe('answer');
+});
+
+test('the table of months adds up to the year', () => {
+  const rows = [...report.querySelectorAll('[aria-labelledby="months"] tbody tr')].map((row) =>
+    [...row.children].map(({ textContent }) => textContent!),
+  );
+  expect(rows.length).toBe(13);
+  for (const column of [1, 2, 3, 4, 6]) {
+    const months = rows.slice(0, 12).map((row) => (row[column] === '–' ? 0 : Number(row[column])));
+    const total = Number(rows[12]![column]!.replace(' ', ''));
+    // Twelve figures rounded to whole units.
+    expect(Math.abs(months.reduce((sum, value) => sum + value) - total)).toBeLessThanOrEqual(6);
+  }
+  expect(rows[12]![3]).toBe(figure(summary.array.usedKWh, 0));
+});
+
+test('the chain of losses leads from the light to what the ledger says was used', () => {
+  const chain = lossChain(year)!;
+  const lost = chain.losses.reduce((sum, { kWh }) => sum + kWh, 0);
+  expect(chain.startKWh - lost).toBeCloseTo(summary.array.usedKWh, 6);
+  expect(chain.startKWh).toBeCloseTo(summary.array.ratedKW * summary.array.planeKWhPerM2, -1);
+});
+
+test('names from the site file stay text', async () => {
+  const evil = '<script>alert(1)</script>"\'&';
+  const renamed = {
+    ...year,
+    site: { ...year.site, name: evil },
+    summary: {
+      ...summary,
+      weather: { ...summary.weather, source: evil },
+      cautions: [{ code: evil, text: evil }],
+    },
+  };
+  const pages = [
+    await yearHtml(renamed, 'metric', evil),
+    await compareHtml(
+      [
+        { name: evil, result: renamed },
+        { name: `${evil}2`, result: fixed },
+      ],
+      'metric',
+    ),
+  ];
+  for (const page of pages) {
+    expect(page).not.toContain('<script');
+    const { documentElement } = parsed(page);
+    expect(documentElement.querySelectorAll('script').length).toBe(0);
+    expect(documentElement.querySelector('h1')!.textContent).toContain(evil);
+    expect(documentElement.querySelector('.cautions')!.textContent).toContain(evil);
+  }
+  expect(parsed(pages[1]!).querySelector('.designs h3')!.textContent).toBe(evil);
+});
+
+test('nothing in the page points outside it', () => {
+  for (const page of [text, comparison]) {
+    expect(page).not.toMatch(/\bsrc=|@import|https?:|<script|<iframe|\bon[a-z]+="/);
+    for (const [, target] of page.matchAll(/url\(([^)]*)\)/g)) {
+      expect(page).toContain(`id="${target!.slice(1)}"`);
+    }
+  }
+});
+
+test('charts, tables and headings say what they are to those who do not see them', () => {
+  for (const page of [report, parsed(comparison)]) {
+    for (const svg of page.querySelectorAll('svg.chart')) {
+      expect(svg.getAttribute('role')).toBe('img');
+      expect(svg.getAttribute('aria-label')!.length).toBeGreaterThan(20);
+    }
+    for (const table of page.querySelectorAll('table')) {
+      expect(table.querySelector('caption')!.textContent).not.toBe('');
+      for (const row of table.querySelectorAll('tbody tr')) {
+        expect(row.firstElementChild!.getAttribute('scope')).toBe('row');
+      }
+      const columns = table.querySelectorAll('thead th[scope="col"]').length;
+      expect(table.querySelector('tbody tr')!.children.length).toBe(columns);
+    }
+    for (const drawing of page.querySelectorAll('figure')) expect(drawing.querySelector('figcaption')).not.toBeNull();
+    const ids = [...page.querySelectorAll('[id]')].map(({ id }) => id);
+    expect(new Set(ids).size).toBe(ids.length);
+  }
+  // Every chart of a year has its figures as a table: its own, the one below it, or that of the months.
+  expect(report.querySelectorAll('figure details table').length).toBe(3);
+});
+
+test('United States customary units are used throughout when asked for', async () => {
+  const page = parsed(await yearHtml(year, 'us'));
+  const words = page.querySelector('main')!.textContent!;
+  expect(words).toContain('degF');
+  expect(words).not.toContain('degC');
+  const fuel = page.querySelector('[aria-labelledby="months"] tr.sum')!.children[9]!.textContent;
+  expect(fuel).toBe(figure(summary.generator.fuelLitres / 3.785411784));
+});
+
+test('the safety notice closes every report', () => {
+  for (const page of [report, parsed(comparison)]) {
+    expect(page.querySelector('main')!.lastElementChild!.textContent).toContain('carbon monoxide');
+  }
+});
+
+test('a place without array, engine and lead still gets a whole report', async () => {
+  const { generator: _, ...bare } = site.base;
+  const dark = simulateSite(
+    {
+      ...bare,
+      arrays: [],
+      bank: { ...bare.bank, chemistry: 'lithium-iron-phosphate', floor: 0.1 },
+    },
+    siteFile,
+  );
+  const page = await yearHtml(dark, 'metric');
+  expect(page).not.toMatch(/NaN|Infinity|undefined/);
+  const document = parsed(page);
+  expect(document.querySelector('[aria-labelledby="throttle"]')!.textContent).toContain('Never');
+  expect(document.querySelector('#engine-days-chart')).toBeNull();
+  expect(document.querySelector('[aria-labelledby="losses"]')).toBeNull();
+  expect(document.querySelector('#temperature-chart .key')!.textContent).toContain('no charge below');
+});
+
+test('the same year gives the same page, to the last letter', async () => {
+  expect((await yearHtml(year, 'metric')) === text).toBe(true);
+});

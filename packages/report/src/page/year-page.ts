@@ -1,0 +1,36 @@
+import type { UnitSystem } from '@wintergap/quantity';
+import type { YearResult } from '@wintergap/year';
+import { headline } from '../text/year.js';
+import { basisText, placeText } from './basis.js';
+import { cautionsSection } from './cautions.js';
+import { chargeSection } from './charge.js';
+import { energySection } from './energy.js';
+import { factsList } from './facts.js';
+import { pageText, section } from './frame.js';
+import { lossChain, lossTable } from './losses.js';
+import { html } from './markup.js';
+import { monthsSection } from './months.js';
+import { temperatureSection } from './temperature.js';
+import { throttleSection } from './throttle.js';
+
+/** The report of one design's year. */
+export function yearPage(result: YearResult, units: UnitSystem, variant?: string): string {
+  const { site, summary } = result;
+  const chain = lossChain(result);
+  return pageText({
+    title: variant === undefined ? site.name : `${site.name}, ${variant}`,
+    place: placeText(result, units),
+    answer: headline(result, units),
+    sections: [
+      factsList(result, units),
+      cautionsSection(summary.cautions),
+      chargeSection(result),
+      throttleSection(summary),
+      energySection(result),
+      temperatureSection(result, units),
+      section('months', 'Month by month', monthsSection(result, units)),
+      ...(chain ? [section('losses', 'What becomes of the light?', html`${lossTable(chain)}`)] : []),
+    ],
+    foot: basisText(result),
+  });
+}

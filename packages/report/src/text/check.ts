@@ -1,0 +1,57 @@
+import type { WeatherReport } from '@wintergap/weather';
+import type { YearResult } from '@wintergap/year';
+import { count, wrap } from '../figures.js';
+
+/** One design and its year, to be checked. */
+export interface CheckedDesign {
+  name: string;
+  result: YearResult;
+}
+
+/** What every check ends with. */
+export const safetyNotice =
+  'Batteries store lethal short-circuit current, vent hydrogen and can freeze; engines make carbon monoxide; arrays are live whenever it is light, and DC arcs do not put themselves out. These figures are estimates for planning: installation follows the local electrical, fire and gas codes and is done or checked by licensed people.';
+
+/** Number of things that must be changed, over all designs and the weather. */
+export function problemsFound(weather: WeatherReport, designs: readonly CheckedDesign[]): number {
+  const limits = designs.flatMap(({ result }) => result.limits.filter(({ level }) => level === 'exceeded'));
+  return limits.length + (weather.verdict === 'reject' ? 1 : 0);
+}
+
+/** The checks of a site file as a page of text, 80 columns, answer first. */
+export function checkText(file: string, weather: WeatherReport, designs: readonly CheckedDesign[]): string {
+  const problems = problemsFound(weather, designs);
+  const parts = [
+    wrap(
+      problems === 0
+        ? `${file}: readable, and no calculated limit is exceeded in ${count(designs.length, 'design')}.`
+        : `${file}: ${count(problems, 'problem')} to be changed before anything is bought or wired.`,
+    ),
+    weatherPart(weather),
+    ...designs.map((design, i) => designPart(design, i === 0 ? [] : designs[0]!.result.limits.map(({ text }) => text))),
+    wrap(safetyNotice),
+  ];
+  return parts.filter((part) => part !== '').join('\n\n');
+}
+
+function weatherPart(report: WeatherReport): string {
+  const lines = report.notices
+    .filter(({ level }) => level !== 'note')
+    .map(({ level, code, text }) => wrap(`  ${level}: ${code}: ${text}`, 80, '    '));
+  const verdict = { trust: 'can be trusted', caution: 'use with care', reject: 'should not be used' }[report.verdict];
+  return [wrap(`Weather  ${report.source}: ${verdict}`, 80, '         '), ...lines].join('\n');
+}
+
+const marks = { ok: 'ok  ', note: 'note', exceeded: 'STOP' };
+
+/** One design; lines that the base has word for word are not said again. */
+function designPart({ name, result }: CheckedDesign, said: readonly string[]): string {
+  const limits = result.limits
+    .filter(({ text }) => !said.includes(text))
+    .map(({ level, array, text }) => wrap(`  ${marks[level]} ${array}: ${text}`, 80, '       '));
+  const cautions = result.summary.cautions
+    .filter(({ code }) => !code.startsWith('weather-') && !result.limits.some((limit) => limit.code === code))
+    .map(({ code, text }) => wrap(`  note ${code}: ${text}`, 80, '       '));
+  const lines = [...limits, ...cautions];
+  return lines.length === 0 ? '' : [`Design   ${name}`, ...lines].join('\n');
+}

@@ -1,0 +1,192 @@
+import type { UnitSystem } from '@wintergap/quantity';
+import type { CabinetChoice, ChargerSizes, Outcome, SiteWeights, Weight } from '@wintergap/study';
+import { figure, percent, wrap } from '../figures.js';
+import { inVolumeUnit, volumeUnit } from '../shown-units.js';
+import { plainTable } from './plain-table.js';
+
+const pageWidth = 80;
+
+/** What single things weigh, 80 columns, answer first. */
+export function weighText(weights: SiteWeights, units: UnitSystem): string {
+  return [
+    headline(weights),
+    loadsTable(weights, units),
+    effectsTable(weights, units),
+    weights.charger && chargerText(weights.charger, units),
+    weights.cabinet && cabinetText(weights.cabinet, units),
+  ]
+    .filter((part) => part)
+    .join('\n\n');
+}
+
+function headline({ siteName, base, loads, effects }: SiteWeights): string {
+  const answers = [
+    loads[0] && heaviest('load', loads[0].name, loads[0].weight, base),
+    effects[0] && heaviest('effect', effects[0].name, effects[0].weight, base),
+  ].filter((answer) => answer);
+  const answer = answers.length > 0 ? answers.join('; ') : 'no single load or effect costs engine time or darkness';
+  const run =
+    base.starts > 0
+      ? ` One run of the engine is ${figure(base.generatorHours / base.starts)} h: what weighs less may be the luck of a day.`
+      : '';
+  const note = `Each weight is the year run again without that one thing; they do not add up.${run} Array: what an effect takes from it in the months with engine hours or dark load.`;
+  return `${wrap(`${siteName}: ${answer}.`)}\n${wrap(note)}`;
+}
+
+function heaviest(kind: string, name: string, { generatorHours, darkKWh }: Weight, base: Outcome): string {
+  if (generatorHours > 0.05) {
+    return `the heaviest ${kind} is ${name}: without it the engine runs ${figure(generatorHours)} h less of ${figure(base.generatorHours)} h`;
+  }
+  return darkKWh > 0.05
+    ? `the heaviest ${kind} is ${name}: without it ${figure(darkKWh)} kWh less stay dark of ${figure(base.darkKWh)}`
+    : '';
+}
+
+/** The columns in which everything is weighed: heads with units, and how a weight or an outcome fills them. */
+function columns(outcomes: readonly Outcome[], weights: readonly Weight[], units: UnitSystem) {
+  const litres = (value: number) => figure(inVolumeUnit(value, units));
+  const engine = outcomes.some(({ starts }) => starts > 0) || weights.some(({ starts }) => starts !== 0);
+  const dark = [...outcomes, ...weights].some(({ darkKWh }) => Math.abs(darkKWh) > 0.05);
+  const cells = (of: Outcome | Weight, lowest: number) => [
+    ...(engine ? [figure(of.generatorHours), figure(of.starts, 0), litres(of.fuelLitres)] : []),
+    ...(dark ? [figure(of.darkKWh)] : []),
+    percent(lowest),
+  ];
+  return {
+    head: [...(engine ? ['engine', 'starts', 'fuel'] : []), ...(dark ? ['dark'] : []), 'lowest'],
+    unit: [...(engine ? ['h', '', volumeUnit(units)] : []), ...(dark ? ['kWh'] : []), 'charge'],
+    ofOutcome: (outcome: Outcome) => cells(outcome, outcome.darkMonthLowest),
+    ofWeight: (weight: Weight) => cells(weight, weight.darkMonthLowestWithout),
+  };
+}
+
+const sharedColumns = ({ base, loads, effects }: SiteWeights, units: UnitSystem) =>
+  columns(
+    [base],
+    [...loads, ...effects].map(({ weight }) => weight),
+    units,
+  );
+
+function loadsTable(weights: SiteWeights, units: UnitSystem): string {
+  const { loads, base } = weights;
+  if (loads.length === 0) return '';
+  const shared = sharedColumns(weights, units);
+  const standby = loads.some(({ standbyKWhYear }) => standbyKWhYear > 0);
+  const optional = (cell: string) => (standby ? [cell] : []);
+  const total = (of: (load: SiteWeights['loads'][number]) => number) => loads.reduce((sum, load) => sum + of(load), 0);
+  return fittingTable(
+    ['Loads', 'use', ...optional('standby'), 'share', ...shared.head],
+    [
+      ['', 'kWh', ...optional('kWh'), 'of Dec', ...shared.unit],
+      [
+        'the whole year',
+        figure(total((load) => load.kWhYear)),
+        ...optional(figure(total((load) => load.standbyKWhYear))),
+        '',
+        ...shared.ofOutcome(base),
+      ],
+      ...loads.map(({ name, kWhYear, standbyKWhYear, decemberShare, weight }) => [
+        name,
+        figure(kWhYear),
+        ...optional(standbyKWhYear > 0 ? figure(standbyKWhYear) : '-'),
+        percent(decemberShare),
+        ...shared.ofWeight(weight),
+      ]),
+    ],
+  );
+}
+
+function effectsTable(weights: SiteWeights, units: UnitSystem): string {
+  const shared = sharedColumns(weights, units);
+  return fittingTable(
+    ['Effects', 'array', ...shared.head],
+    [
+      ['', 'kWh', ...shared.unit],
+      ['the whole year', '', ...shared.ofOutcome(weights.base)],
+      ...weights.effects.map(({ name, meaning, arrayKWh, weight }) => [
+        `${name} (${meaning})`,
+        Math.abs(arrayKWh) < 0.05 ? '-' : figure(arrayKWh),
+        ...shared.ofWeight(weight),
+      ]),
+    ],
+  );
+}
+
+function chargerText(charger: ChargerSizes, units: UnitSystem): string {
+  const { sizes, varies, enoughW, setLimitW } = charger;
+  if (sizes.every(({ outcome }) => outcome.generatorHours === 0)) return '';
+  const shared = columns(
+    sizes.map(({ outcome }) => outcome),
+    [],
+    units,
+  );
+  const table = fittingTable(
+    [varies === 'charger' ? 'Charger' : 'Set', 'power', ...shared.head, 'gives'],
+    [
+      ['', 'kW', ...shared.unit, 'kW'],
+      ...sizes.map(({ times, powerW, outcome, meanOutputW }) => [
+        times === 1 ? 'as designed' : `x ${times}`,
+        figure(powerW / 1000, 1),
+        ...shared.ofOutcome(outcome),
+        figure(meanOutputW / 1000, 1),
+      ]),
+    ],
+  );
+  const noun = varies === 'charger' ? 'charger' : 'set';
+  const answer =
+    enoughW === null
+      ? `The hours still fall with the largest ${noun} tried.`
+      : setLimitW !== null && enoughW >= 0.75 * setLimitW
+        ? `Above ${figure(enoughW / 1000, 1)} kW of charger the set itself, with the loads it carries, sets the pace.`
+        : `Above ${figure(enoughW / 1000, 1)} kW a larger ${noun} saves less than a tenth of the hours: from there on the bank's acceptance sets the pace.`;
+  const scale =
+    varies === 'output' ? ' Fuel use is scaled with the size, so a set that the bank does not load burns more.' : '';
+  return `${wrap(answer + scale)}\n${table}`;
+}
+
+function cabinetText(choices: readonly CabinetChoice[], units: UnitSystem): string {
+  const [own, ...others] = choices;
+  if (!own || others.length === 0) return '';
+  const shared = columns(
+    choices.map(({ outcome }) => outcome),
+    [],
+    units,
+  );
+  const heated = choices.some(({ heaterKWh }) => heaterKWh > 0.05);
+  const degrees = units === 'us' ? 'degF' : 'degC';
+  const inDegrees = (celsius: number) => figure(units === 'us' ? celsius * 1.8 + 32 : celsius, 0);
+  const answer = others.map(({ name, outcome }) => {
+    const hours = own.outcome.generatorHours - outcome.generatorHours;
+    if (Math.abs(hours) >= 0.05)
+      return `${name} ${hours > 0 ? 'saves' : 'adds'} ${figure(Math.abs(hours))} engine hours`;
+    const dark = own.outcome.darkKWh - outcome.darkKWh;
+    if (Math.abs(dark) >= 0.05)
+      return `${name} ${dark > 0 ? 'lights' : 'darkens'} ${figure(Math.abs(dark))} kWh of load`;
+    return `${name} changes nothing`;
+  });
+  const table = fittingTable(
+    ['Cabinet', ...shared.head, 'coldest', 'warmest', ...(heated ? ['heater'] : [])],
+    [
+      ['', ...shared.unit, degrees, degrees, ...(heated ? ['kWh'] : [])],
+      ...choices.map(({ name, outcome, coldestBankC, warmestBankC, heaterKWh }) => [
+        name,
+        ...shared.ofOutcome(outcome),
+        inDegrees(coldestBankC),
+        inDegrees(warmestBankC),
+        ...(heated ? [figure(heaterKWh)] : []),
+      ]),
+    ],
+  );
+  return `${wrap(`Cabinet: ${answer.join('; ')}.`)}\n${table}`;
+}
+
+/** A table whose first column gives way where the whole would be wider than the page. */
+function fittingTable(head: readonly string[], rows: readonly (readonly string[])[]): string {
+  const widest = head.map((title, column) => Math.max(title.length, ...rows.map((row) => row[column]?.length ?? 0)));
+  const others = widest.slice(1).reduce((sum, width) => sum + width + 2, 0);
+  const room = Math.max(pageWidth - others, 8);
+  return plainTable(
+    head,
+    rows.map(([name = '', ...cells]) => [name.length > room ? `${name.slice(0, room - 1)}~` : name, ...cells]),
+  );
+}

@@ -1,0 +1,155 @@
+import { dateInWords, dateOfDay, dayOfDate, monthNames } from '@wintergap/ground';
+import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
+import { monthlySums, type Summary, yearSum } from '@wintergap/tally';
+import { bankFacts, type YearResult } from '@wintergap/year';
+import { count, dateText, figure, percent, wrap } from '../figures.js';
+import { lowestByMonth } from '../lowest-by-month.js';
+import { inVolumeUnit, temperatureText, volumeUnit } from '../shown-units.js';
+import { engineText } from './engine.js';
+import { plainTable } from './plain-table.js';
+
+/** The year as a page of text, 80 columns, answer first; `headline` gives its first sentences only. */
+export function yearText(result: YearResult, units: UnitSystem): string {
+  return [
+    headline(result, units),
+    monthsTable(result, units),
+    engineText(result),
+    bankText(result, units),
+    energyText(result),
+    cautionsText(result.summary),
+  ]
+    .filter((part) => part !== '')
+    .join('\n\n');
+}
+
+/** The sentences that answer: engine, throttling, darkness. */
+export function headline({ summary, site }: YearResult, units: UnitSystem): string {
+  const { generator, throttle, array, load } = summary;
+  const fuel = formatQuantity(generator.fuelLitres, 'volume', units);
+  const cost = generator.fuelCost === null ? '' : `, ${figure(generator.fuelCost)} in money`;
+  const engine = !site.generator
+    ? `${site.name} has no generator.`
+    : generator.starts === 0
+      ? `${site.name}: the generator never runs.`
+      : `${site.name}: the generator runs ${figure(generator.hours)} h in ${count(generator.starts, 'start')} and burns ${fuel} of ${site.generator.fuel.kind}${cost}.`;
+  const thrown = `${figure(throttle.kWh)} kWh thrown away, ${percent(throttle.kWh / (array.availableKWh || 1))} of what the array offered`;
+  const throttling =
+    throttle.firstDate === null || throttle.lastDate === null
+      ? throttle.kWh < 0.5
+        ? 'The charger never throttles for a full bank.'
+        : `The charger throttles for a full bank on single days only: ${thrown}.`
+      : `${throttlingWhen(throttle.firstDate, throttle.lastDate)}: ${thrown}.`;
+  const dark =
+    load.darkKWh === 0
+      ? 'No load stays dark.'
+      : `${figure(load.darkKWh)} kWh of load stay dark, over ${figure(load.darkHours)} h.`;
+  return [engine, throttling, dark].map((sentence) => wrap(sentence)).join('\n');
+}
+
+/** Out of season for less than this, and what is worth saying is when the charger does not throttle. */
+const shortRestDays = 90;
+
+function throttlingWhen(firstDate: string, lastDate: string): string {
+  const first = dayOfDate(firstDate) ?? 0;
+  const last = dayOfDate(lastDate) ?? 0;
+  const restDays = (first - last - 1 + 365) % 365;
+  if (first === last) return `The bank is full and the charger throttles on ${dateText(firstDate)}`;
+  if (restDays === 0) return 'The bank is full and the charger throttles at times all year';
+  if (restDays > shortRestDays) {
+    return `The bank is full and the charger throttles between ${dateText(firstDate)} and ${dateText(lastDate)}`;
+  }
+  const from = dateInWords((last + 1) % 365);
+  const to = dateInWords((first + 364) % 365);
+  return `The bank is full and the charger throttles at times all year but from ${from} to ${to}`;
+}
+
+function monthsTable({ summary, ledger }: YearResult, units: UnitSystem): string {
+  const dcServedWh = monthlySums(ledger.dcServedWh);
+  const served = Array.from(monthlySums(ledger.acServedWh), (wh, m) => (wh + dcServedWh[m]!) / 1000);
+  const lowest = lowestByMonth(ledger.lowestStateOfCharge);
+  const fuel = (litres: number) => (litres === 0 ? '-' : figure(inVolumeUnit(litres, units)));
+  const orDash = (value: number) => (value === 0 ? '-' : figure(value));
+  const whole = (value: number) => (value === 0 ? '-' : figure(value, 0));
+  const head = ['', 'plane', 'array', 'used', 'thrown', 'load', 'engine', 'starts', 'fuel', 'lowest'];
+  const unit = ['', 'kWh/m2', 'kWh', 'kWh', 'kWh', 'kWh', 'h', '', volumeUnit(units), 'charge'];
+  const rows = monthNames.map((name, m) => {
+    const array = summary.array.months[m]!;
+    const engine = summary.generator.months[m]!;
+    return [
+      name,
+      figure(array.planeKWhPerM2, 0),
+      figure(array.availableKWh, 0),
+      figure(array.usedKWh, 0),
+      array.throttledKWh < 0.5 ? '-' : figure(array.throttledKWh, 0),
+      figure(served[m]!, 0),
+      orDash(engine.hours),
+      whole(engine.starts),
+      fuel(engine.fuelLitres),
+      percent(lowest[m]!),
+    ];
+  });
+  const year = [
+    'Year',
+    figure(summary.array.planeKWhPerM2, 0),
+    figure(summary.array.availableKWh, 0),
+    figure(summary.array.usedKWh, 0),
+    figure(summary.array.throttledKWh, 0),
+    figure(summary.load.servedKWh, 0),
+    orDash(summary.generator.hours),
+    whole(summary.generator.starts),
+    fuel(summary.generator.fuelLitres),
+    percent(Math.min(...lowest)),
+  ];
+  return plainTable(head, [unit, ...rows, year]);
+}
+
+function bankText(result: YearResult, units: UnitSystem): string {
+  const { summary, ledger, plant } = result;
+  const { bank } = summary;
+  const facts = bankFacts(result);
+  const lowestHour = ledger.lowestStateOfCharge.indexOf(Math.min(...ledger.lowestStateOfCharge));
+  const temperature = (celsius: number) => temperatureText(celsius, units);
+  const dateOfHour = (hour: number) => dateText(dateOfDay(Math.floor(hour / 24)));
+  const { coldest, autonomy, dullRun, wear, longestSinceFull } = facts;
+  const lost = coldest.unreachableWh > 50 ? `; cold hides ${figure(coldest.unreachableWh / 1000)} kWh then` : '';
+  const { freezing } = facts;
+  const margin =
+    freezing && freezing.marginK > 0
+      ? `; at the nearest ${formatQuantity(Math.round(freezing.marginK), 'temperatureDifference', units)} above freezing, on ${dateOfHour(freezing.hour)}`
+      : '';
+  const water = facts.waterL > 0.05 ? `, ${formatQuantity(facts.waterL, 'volume', units, 2)} of water` : '';
+  return labelled('Bank', [
+    `${figure(bank.usableKWh)} kWh usable of ${figure(plant.bank.storedWh(1) / 1000)}`,
+    `carries the December load ${figure(autonomy.fromFull)} days without sun from full, ${figure(autonomy.fromTypical)} from December's mean of ${percent(autonomy.typicalState)}`,
+    `lowest ${percent(bank.minStateOfCharge)} on ${dateOfHour(lowestHour)}, mean ${percent(bank.meanStateOfCharge)}; at most ${figure(bank.longestDaysBelowHalf)} days below half`,
+    `longest without a full charge ${count(longestSinceFull.days, 'day')}, to ${dateText(dateOfDay(longestSinceFull.endDay))}; ${count(dullRun.days, 'dull day')} in a row`,
+    `coldest ${temperature(coldest.bankC)} on ${dateOfHour(coldest.hour)}, outdoors ${temperature(coldest.outdoorC)}${lost}${margin}; warmest ${temperature(bank.maxTemp)}`,
+    `${figure(bank.chargeKWh)} kWh in, ${figure(bank.dischargeKWh)} kWh out, ${figure(bank.fullCycles)} full cycles${water}; about ${figure(wear.yearsTo80)} years to 80 %`,
+  ]);
+}
+
+/** Lines under a label in the margin, each wrapped and hung. */
+function labelled(label: string, lines: readonly string[]): string {
+  const margin = ' '.repeat(8);
+  return lines
+    .map((line) => wrap(line, 72, '  ').split('\n').join(`\n${margin}`))
+    .map((line, i) => (i === 0 ? label.padEnd(8) : margin) + line)
+    .join('\n');
+}
+
+function energyText({ summary, ledger }: YearResult): string {
+  const kWh = (column: Float64Array) => figure(yearSum(column) / 1000);
+  const { array, load, generator } = summary;
+  const clipped = array.clippedKWh > 0.5 ? `, ${figure(array.clippedKWh)} above the controller's limit` : '';
+  return labelled('Energy', [
+    `sun ${figure(array.usedKWh)} kWh used of ${figure(array.availableKWh)} offered by ${figure(array.ratedKW)} kW${clipped}`,
+    `engine ${figure(generator.toBusKWh)} kWh; load ${figure(load.acKWh)} kWh AC and ${figure(load.dcKWh)} kWh DC`,
+    `lost: bank ${kWh(ledger.bankLossWh)}, standing ${kWh(ledger.selfDischargeWh)}, inverter ${kWh(ledger.inverterLossWh)}, charger ${kWh(ledger.chargerLossWh)}, own use ${kWh(ledger.ownUseWh)} kWh`,
+    `ledger closes to ${summary.ledger.worstHourImbalanceKWh.toExponential(0)} kWh in the worst hour`,
+  ]);
+}
+
+function cautionsText({ cautions }: Summary): string {
+  if (cautions.length === 0) return '';
+  return ['Cautions', ...cautions.map(({ code, text }) => wrap(`  ${code}: ${text}`, 80, '    '))].join('\n');
+}

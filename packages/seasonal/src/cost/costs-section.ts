@@ -1,0 +1,112 @@
+import { readSection, type SiteFile } from '@wintergap/site';
+import { fraction, mapping, notNegative, number, quantity, wholeNumber, word } from '@wintergap/site/fields';
+
+/**
+ * Prices of the site file's `costs` key, in one money of today. Nothing has a default price: what the file does not
+ * say is `null`, and what hangs on it stays unanswered. The price of fuel is the generator's own.
+ */
+export interface Costs {
+  /** Length of the comparison; `null` leaves life-cycle costs out. */
+  years: number | null;
+  /** Per year, beyond the general rise of prices; 0 when not given, which is no discounting. */
+  discountRate: number;
+  /** Yearly rise of the fuel price beyond other prices; 0 when not given. */
+  fuelEscalation: number;
+  /** Array with mount, cable and controller, per kW rated. */
+  arrayPerKW: number | null;
+  /** Per kWh of labelled capacity. */
+  bankPerKWh: number | null;
+  engine: EngineCosts | null;
+  store: StoreCosts | null;
+}
+
+export interface EngineCosts {
+  price: number;
+  /** Running hours until it is replaced; `null` when it lasts as long as the comparison. */
+  lifeH: number | null;
+  /** Oil, filters and service; 0 when not given. */
+  servicePerH: number;
+  /** It stands there already and is not bought at the start. */
+  alreadyThere: boolean;
+}
+
+export interface StoreCosts {
+  inPerKW: number;
+  /** Per kWh at the store; `null` asks for the price at which store and engine cost the same. */
+  keptPerKWh: number | null;
+  outPerKW: number;
+  /** Lives in years; `null` when it lasts as long as the comparison. */
+  inYears: number | null;
+  keptYears: number | null;
+  outYears: number | null;
+  upkeepPerYear: number;
+  /** Design, shed, permits: bought once. */
+  other: number;
+}
+
+const price = number(0, 1e12, 'a price');
+const life = quantity('duration', { min: 24, say: 'a life such as 12 years' }).optional();
+const change = fraction({ min: -0.2, max: 0.5, say: 'a change per year from -20 % to 50 %' });
+
+const schema = mapping({
+  years: wholeNumber(1, 200, 'years').optional(),
+  discount: change.optional(),
+  fuelEscalation: change.optional(),
+  array: quantity('pricePerPower', notNegative).optional(),
+  bank: quantity('pricePerEnergy', notNegative).optional(),
+  engine: mapping({
+    price,
+    life: quantity('duration', { min: 10, say: 'running hours such as 2000 h' }).optional(),
+    service: quantity('pricePerTime', notNegative).optional(),
+    alreadyThere: word(['yes', 'no']).default('no'),
+  }).optional(),
+  store: mapping({
+    in: quantity('pricePerPower', notNegative),
+    kept: quantity('pricePerEnergy', notNegative).optional(),
+    out: quantity('pricePerPower', notNegative),
+    lives: mapping({ in: life, kept: life, out: life }).optional(),
+    upkeep: quantity('pricePerTime', notNegative).optional(),
+    other: price.optional(),
+  }).optional(),
+});
+
+const hoursPerYear = 8760;
+const inYears = (hours: number | undefined): number | null => (hours === undefined ? null : hours / hoursPerYear);
+
+/**
+ * Reads the `costs` key of a site file; `null` when it has none.
+ *
+ * @throws SiteError with line, column and path of every problem in it
+ */
+export function readCosts(site: SiteFile): Costs | null {
+  const written = readSection(site, 'costs', schema);
+  if (!written) return null;
+  const { engine, store } = written;
+  return {
+    years: written.years ?? null,
+    discountRate: written.discount ?? 0,
+    fuelEscalation: written.fuelEscalation ?? 0,
+    arrayPerKW: written.array ?? null,
+    bankPerKWh: written.bank ?? null,
+    engine: engine
+      ? {
+          price: engine.price,
+          lifeH: engine.life ?? null,
+          servicePerH: engine.service ?? 0,
+          alreadyThere: engine.alreadyThere === 'yes',
+        }
+      : null,
+    store: store
+      ? {
+          inPerKW: store.in,
+          keptPerKWh: store.kept ?? null,
+          outPerKW: store.out,
+          inYears: inYears(store.lives?.in),
+          keptYears: inYears(store.lives?.kept),
+          outYears: inYears(store.lives?.out),
+          upkeepPerYear: (store.upkeep ?? 0) * hoursPerYear,
+          other: store.other ?? 0,
+        }
+      : null,
+  };
+}

@@ -1,0 +1,55 @@
+import { expect, test } from 'vitest';
+import { inventedSite } from '../site.fixture.js';
+import { readCosts } from './costs-section.js';
+import { lifeCycleOfDesign } from './design-cost.js';
+
+// Every price in this file is invented. The array is 4 modules of 32.5 V x 9.24 A, the bank 24 V x 600 Ah.
+const arrayKW = (4 * 32.5 * 9.24) / 1000;
+const bankKWh = 14.4;
+const yearOf = (hours: number, fuelLitres: number) => ({
+  generator: { hours, fuelLitres, starts: 0, fuelCost: null, toBusKWh: 0, months: [] },
+});
+const priced = (costs: string) => {
+  const site = inventedSite(`\ncosts: ${costs}\n`);
+  return { site: site.base, costs: readCosts(site)! };
+};
+
+// ASTM E917 by hand, no discounting: each payment counts in full.
+test('array, bank, engine, fuel and service add up by hand when nothing is discounted', () => {
+  const { site, costs } = priced(
+    '{ years: 20, array: 500 /kW, bank: 100 /kWh, engine: { price: 1000, life: 1000 h, service: 0.5 /h } }',
+  );
+  const cost = lifeCycleOfDesign(yearOf(100, 80), site, costs, 8);
+  const first = arrayKW * 500 + bankKWh * 100 + 1000;
+  expect(cost.missing).toEqual([]);
+  expect(cost.firstCost).toBeCloseTo(first, 9);
+  expect(cost.runningPerYear).toBeCloseTo(80 * 1.6 + 50, 9);
+  // The bank is bought again after 8 and 16 years, half its life is left; the engine after 10, and nothing is left.
+  const total = first + 20 * (80 * 1.6 + 50) + 2 * bankKWh * 100 + 1000 - (bankKWh * 100) / 2;
+  expect(cost.lifeCycle!.total).toBeCloseTo(total, 6);
+  expect(cost.perYear).toBeCloseTo(total / 20, 6);
+});
+
+test('a price that is not there leaves its cost open and is named', () => {
+  const { site, costs } = priced('{ years: 20, array: 500 /kW, engine: { price: 1000 } }');
+  const cost = lifeCycleOfDesign(yearOf(100, 80), site, costs, 8);
+  expect(cost).toMatchObject({ firstCost: null, lifeCycle: null, perYear: null, missing: ['costs.bank'] });
+  expect(cost.runningPerYear).toBeCloseTo(128, 9);
+});
+
+test('a design without an engine needs no price of engine or fuel', () => {
+  const site = inventedSite('\ncosts: { years: 10, array: 500 /kW, bank: 100 /kWh }\n', '');
+  const cost = lifeCycleOfDesign(yearOf(0, 0), site.base, readCosts(site)!, 10);
+  expect(cost.lifeCycle!.total).toBeCloseTo(arrayKW * 500 + bankKWh * 100, 9);
+  expect(cost.runningPerYear).toBe(0);
+});
+
+test('an engine that stands there already is not bought, but replaced when it is worn out', () => {
+  const there = priced(
+    '{ years: 20, array: 0 /kW, bank: 0 /kWh, engine: { price: 1000, life: 1500 h, alreadyThere: yes } }',
+  );
+  const cost = lifeCycleOfDesign(yearOf(100, 0), there.site, there.costs, 8);
+  // Worn out after 15 years; two thirds of the second one are left at 20.
+  expect(cost.firstCost).toBe(0);
+  expect(cost.lifeCycle!.total).toBeCloseTo(1000 - (1000 * 10) / 15, 6);
+});

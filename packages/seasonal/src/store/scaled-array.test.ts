@@ -1,0 +1,41 @@
+import { StageCache, simulateSite } from '@wintergap/year';
+import { expect, test } from 'vitest';
+import { ratedKW } from '../cost/design-cost.js';
+import { inventedSite } from '../site.fixture.js';
+import { withScaledArray } from './scaled-array.js';
+
+const { base, file } = inventedSite();
+const stages = new StageCache();
+const offeredKWh = (scale: number) =>
+  simulateSite(withScaledArray(base, scale), file, stages).summary.array.availableKWh;
+
+// Doubling the strings of one array behind twice the cable and controller is the same circuit twice.
+test('an array scaled by two offers what twice the strings, cable and controller offer', () => {
+  const [roof] = base.arrays;
+  const { controller } = roof!;
+  if (controller.kind !== 'maximum-power') throw new Error('the invented site has a maximum-power controller');
+  const doubled = {
+    ...base,
+    arrays: [
+      {
+        ...roof!,
+        strings: 4,
+        cable: { ...roof!.cable!, size: 2 * roof!.cable!.size },
+        controller: { ...controller, maxCurrent: 2 * controller.maxCurrent, nightDraw: 2 * controller.nightDraw },
+      },
+    ],
+  };
+  const whole = simulateSite(doubled, file, stages).summary;
+  expect(offeredKWh(2) / whole.array.availableKWh).toBeCloseTo(1, 6);
+  expect(ratedKW(withScaledArray(base, 2))).toBeCloseTo(whole.array.ratedKW, 9);
+});
+
+test('what an array offers grows in proportion to its scale, part strings included', () => {
+  const one = offeredKWh(1);
+  for (const scale of [0.1, 0.73, 3.3, 16]) expect(offeredKWh(scale) / one / scale).toBeCloseTo(1, 5);
+});
+
+test('a scale of nothing or less is refused', () => {
+  expect(() => withScaledArray(base, 0)).toThrow('scale must be above 0, got 0');
+  expect(() => withScaledArray(base, Number.NaN)).toThrow(RangeError);
+});

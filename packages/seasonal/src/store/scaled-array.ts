@@ -1,0 +1,40 @@
+import type { Site } from '@wintergap/site';
+
+type SiteArray = Site['arrays'][number];
+
+/**
+ * The design with all its arrays larger or smaller by a factor, as if parts of strings could be had: the nearest whole
+ * number of strings, their module currents adjusted to the rest. Cable section, the controller's current limit and what
+ * mount and controller draw scale too. The share lost in the cable, clipping and the operating voltage stay what they
+ * are, so the array's power scales exactly.
+ *
+ * @param scale above 0; 1 is the design itself
+ */
+export function withScaledArray(site: Site, scale: number): Site {
+  if (!(scale > 0 && Number.isFinite(scale))) throw new RangeError(`scale must be above 0, got ${scale}`);
+  return scale === 1 ? site : { ...site, arrays: site.arrays.map((array) => scaled(array, scale)) };
+}
+
+function scaled(array: SiteArray, scale: number): SiteArray {
+  const { module, cable, controller, mount } = array;
+  const strings = array.strings === 0 ? 0 : Math.max(1, Math.round(array.strings * scale));
+  const rest = strings === 0 ? 1 : (array.strings * scale) / strings;
+  return {
+    ...array,
+    strings,
+    module: {
+      ...module,
+      imp: module.imp * rest,
+      isc: module.isc * rest,
+      ...(module.power !== undefined && { power: module.power * rest }),
+      ...(module.area !== undefined && { area: module.area * rest }),
+    },
+    ...(cable && { cable: { ...cable, size: cable.size * scale } }),
+    controller: {
+      ...controller,
+      ...(controller.maxCurrent !== undefined && { maxCurrent: controller.maxCurrent * scale }),
+      nightDraw: controller.nightDraw * scale,
+    } as SiteArray['controller'],
+    mount: 'drive' in mount && mount.drive !== undefined ? { ...mount, drive: mount.drive * scale } : mount,
+  };
+}

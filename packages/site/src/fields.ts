@@ -1,0 +1,139 @@
+import { dayOfDate } from '@wintergap/ground';
+import { type Dimension, parseQuantity, QuantityError } from '@wintergap/quantity';
+import { closest } from 'fastest-levenshtein';
+import * as z from 'zod';
+
+/** Allowed range of a field, in the unit the quantity is turned into. */
+interface Range {
+  min?: number;
+  max?: number;
+  /** The limits as a person would write them, for the message. */
+  say: string;
+}
+
+/** Above zero, whatever the unit. */
+export const positive: Range = { min: Number.MIN_VALUE, say: 'more than zero' };
+/** Zero or more, whatever the unit. */
+export const notNegative: Range = { min: 0, say: 'zero or more' };
+
+const within = (value: number, { min = -Infinity, max = Infinity }: Range) => value >= min && value <= max;
+
+/** A unit-bearing text such as `18 ft`, as a number in the canonical unit of its dimension. */
+export function quantity(dimension: Dimension, range?: Range) {
+  return z
+    .union([z.string(), z.number()], {
+      error: () => `expected ${/^[aeiou]/.test(dimension) ? 'an' : 'a'} ${dimension} with its unit`,
+    })
+    .transform((found, context) => {
+      try {
+        const value = parseQuantity(found, dimension);
+        if (!range || within(value, range)) return value;
+        context.addIssue({ code: 'custom', message: `found ${found}, expected ${range.say}` });
+      } catch (error) {
+        if (!(error instanceof QuantityError)) throw error;
+        context.addIssue({ code: 'custom', message: error.message });
+      }
+      return z.NEVER;
+    });
+}
+
+/** A share between 0 and 1, written `0.85` or `85 %`. */
+export const fraction = (range: Range = { min: 0, max: 1, say: '0 to 1, or 0 % to 100 %' }) =>
+  quantity('fraction', range);
+
+/** A bare number between two limits. */
+export function number(min: number, max: number, what: string) {
+  const say = `expected ${what} as a bare number from ${min} to ${max}`;
+  return z
+    .number({ error: (issue) => `found ${found(issue.input)}, ${say}` })
+    .refine((value) => value >= min && value <= max, {
+      error: (issue) => `found ${found(issue.input)}, ${say}`,
+    });
+}
+
+/** A whole number between two limits. */
+export function wholeNumber(min: number, max: number, what: string) {
+  return number(min, max, what).refine(Number.isInteger, {
+    error: (issue) => `found ${found(issue.input)}, expected ${what} as a whole number`,
+  });
+}
+
+export const tilt = number(0, 90, 'a tilt in degrees from horizontal');
+export const azimuth = number(0, 360, 'an azimuth in degrees clockwise from north (south is 180)');
+
+/** An `MM-DD` date, as the day of the year from 0 for 1 January. */
+export const date = z
+  .string({ error: (issue) => `found ${found(issue.input)}, expected a date as MM-DD, such as 10-01` })
+  .transform((text, context) => {
+    const day = dayOfDate(text);
+    if (day !== null) return day;
+    context.addIssue({ code: 'custom', message: `found "${text}", expected a date as MM-DD, such as 10-01` });
+    return z.NEVER;
+  });
+
+/** Hours of day as `[from, to]`, 0 to 24; `[20, 6]` runs past midnight. */
+export const hoursOfDay = z.tuple([number(0, 24, 'an hour of day'), number(0, 24, 'an hour of day')], {
+  error: (issue) => `found ${found(issue.input)}, expected two hours of day such as [8, 20]`,
+});
+
+/** A list of twelve, January first. */
+export function twelve<Item extends z.ZodType>(item: Item) {
+  return z.array(item).refine((list) => list.length === 12, {
+    error: (issue) => `found ${(issue.input as unknown[]).length} values, expected twelve, January first`,
+  });
+}
+
+/**
+ * A mapping in which an unknown key is an error that suggests the nearest known one.
+ *
+ * @param alsoKnown keys that stand beside these in the file but are read by others
+ */
+export function mapping<Shape extends z.ZodRawShape>(shape: Shape, alsoKnown: readonly string[] = []) {
+  const known = [...Object.keys(shape), ...alsoKnown];
+  return z.strictObject(shape, {
+    error: (issue) => {
+      if (issue.code === 'unrecognized_keys') {
+        return (issue.keys as string[])
+          .map((key) => `unknown key "${key}"; did you mean "${closest(key, known)}"? Known here: ${known.join(', ')}`)
+          .join('; ');
+      }
+      return `found ${found(issue.input)}, expected a mapping with the keys ${known.join(', ')}`;
+    },
+  });
+}
+
+/** One of several mappings told apart by the value of `key`. */
+export function oneOf<
+  Key extends string,
+  Options extends readonly [z.core.$ZodTypeDiscriminable, ...z.core.$ZodTypeDiscriminable[]],
+>(key: Key, names: readonly string[], options: Options) {
+  return z.discriminatedUnion(key, options, {
+    error: (issue) => {
+      const value = (issue.input as Record<string, unknown> | undefined)?.[key];
+      const hint = typeof value === 'string' ? `; did you mean "${closest(value, names as string[])}"?` : '';
+      return `${key} is ${found(value)}, expected one of ${names.join(', ')}${hint}`;
+    },
+  });
+}
+
+/** One of a few words. */
+export function word<const Words extends readonly [string, ...string[]]>(words: Words) {
+  return z.enum(words, {
+    error: (issue) => {
+      const hint = typeof issue.input === 'string' ? `; did you mean "${closest(issue.input, [...words])}"?` : '';
+      return `found ${found(issue.input)}, expected one of ${words.join(', ')}${hint}`;
+    },
+  });
+}
+
+/** A text, not empty. */
+export const text = z
+  .string({ error: (issue) => `found ${found(issue.input)}, expected a text` })
+  .refine((value) => value.trim() !== '', { error: () => 'found an empty text' });
+
+/** A value as it should appear in a message: short, and recognisable. */
+export function found(value: unknown): string {
+  if (value === undefined) return 'nothing';
+  const written = JSON.stringify(value) ?? String(value);
+  return written.length > 60 ? `${written.slice(0, 57)}...` : written;
+}

@@ -1,0 +1,12 @@
+export { changedDesign } from './changed-design.js';
+export { firstWeekday } from './first-weekday.js';
+export { fromSite } from './from-site.js';
+export { inputFiles } from './input-files.js';
+export { designOf, loadSite, parseSite, type SiteFile, siteJsonSchema } from './load-site.js';
+export { readSection } from './read-section.js';
+export type { Site } from './schema.js';
+export type { SiteArray, SiteMount } from './schema-array.js';
+export type { SiteBank } from './schema-bank.js';
+export type { SiteGenerator } from './schema-generator.js';
+export type { SiteEvent, SiteInverter, SiteLoad, SiteMeasured } from './schema-loads.js';
+export { SiteError, type SiteProblem } from './site-problem.js';

@@ -1,0 +1,128 @@
+import * as z from 'zod';
+import {
+  azimuth,
+  date,
+  fraction,
+  mapping,
+  notNegative,
+  number,
+  oneOf,
+  positive,
+  quantity,
+  text,
+  tilt,
+  twelve,
+  wholeNumber,
+  word,
+} from './fields.js';
+
+/** A change per kelvin as data sheets print it: `-0.39 %`. */
+const perKelvin = quantity('fraction', { min: -0.02, max: 0.02, say: 'a change per kelvin such as -0.39 %' });
+
+const moduleSheet = mapping({
+  power: quantity('power', positive).optional(),
+  vmp: quantity('voltage', positive),
+  imp: quantity('current', positive),
+  voc: quantity('voltage', positive),
+  isc: quantity('current', positive),
+  cells: wholeNumber(1, 400, 'cells in series'),
+  powerPerK: perKelvin.optional(),
+  vocPerK: perKelvin.optional(),
+  iscPerK: perKelvin.optional(),
+  noct: quantity('temperature', { min: 30, max: 70, say: '30 degC to 70 degC' }).optional(),
+  area: quantity('area', positive).optional(),
+  technology: word(['crystalline', 'thin-film']).default('crystalline'),
+});
+
+const tilts = z
+  .array(mapping({ from: date, tilt }), { error: () => 'expected a list such as [{ from: 10-01, tilt: 68 }]' })
+  .min(1);
+
+const stuck = z.array(mapping({ from: date, to: date, azimuth, tilt: tilt.optional() }));
+
+/** What a mount that moves by motor has beside its geometry. */
+const motor = {
+  drive: quantity('power', notNegative).optional(),
+  stowAbove: quantity('speed', positive).optional(),
+  stuck: stuck.optional(),
+};
+
+const mount = oneOf(
+  'kind',
+  ['fixed', 'seasonal', 'pole', 'one-axis', 'two-axis'],
+  [
+    mapping({ kind: z.literal('fixed'), tilt, azimuth }),
+    mapping({ kind: z.literal('seasonal'), azimuth, tilts }),
+    mapping({
+      kind: z.literal('pole'),
+      tilts: tilts.optional(),
+      tilt: tilt.optional(),
+      turn: number(0, 360, 'the whole turn in degrees').default(220),
+      facing: azimuth.optional(),
+      ...motor,
+    }),
+    mapping({
+      kind: z.literal('one-axis'),
+      axisTilt: tilt.default(0),
+      axisAzimuth: azimuth.default(180),
+      limit: number(0, 90, 'the rotation to either side in degrees').default(60),
+      ...motor,
+    }),
+    mapping({
+      kind: z.literal('two-axis'),
+      minTilt: tilt.default(0),
+      maxTilt: tilt.default(90),
+      turn: number(0, 360, 'the whole turn in degrees').default(360),
+      ...motor,
+    }),
+  ],
+);
+
+const efficiency = z.union([fraction(), mapping({ at: z.array(fraction()).min(2), is: z.array(fraction()).min(2) })]);
+
+const controller = oneOf(
+  'kind',
+  ['maximum-power', 'direct'],
+  [
+    mapping({
+      kind: z.literal('maximum-power'),
+      maxVoltage: quantity('voltage', positive),
+      maxCurrent: quantity('current', positive),
+      efficiency: efficiency.default(0.97),
+      nightDraw: quantity('power', notNegative).default(0),
+    }),
+    mapping({
+      kind: z.literal('direct'),
+      maxCurrent: quantity('current', positive).optional(),
+      maxVoltage: quantity('voltage', positive).optional(),
+      nightDraw: quantity('power', notNegative).default(0),
+    }),
+  ],
+);
+
+const losses = mapping({
+  /** One share, or twelve by month. */
+  soiling: z.union([fraction(), twelve(fraction())]).default(0.01),
+  mismatch: fraction().default(0.01),
+  /** Loss of power per year of age. */
+  ageing: fraction().default(0.005),
+  age: quantity('duration', notNegative).default(0),
+  /** `false` leaves out what the glass throws back at flat angles, to see what it costs. */
+  glass: z.boolean().default(true),
+});
+
+export const array = mapping({
+  name: text,
+  module: moduleSheet,
+  inSeries: wholeNumber(1, 100, 'modules in series'),
+  strings: wholeNumber(0, 1000, 'strings in parallel'),
+  mount,
+  height: quantity('length', notNegative).default(0),
+  cable: mapping({ length: quantity('length', notNegative), size: quantity('conductorArea', positive) }).optional(),
+  controller,
+  cellModel: word(['wind', 'noct']).default('wind'),
+  losses: losses.prefault({}),
+});
+
+export type SiteArray = z.output<typeof array>;
+export type SiteMount = SiteArray['mount'];

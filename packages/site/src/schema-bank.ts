@@ -1,0 +1,82 @@
+import * as z from 'zod';
+import { fraction, mapping, notNegative, number, oneOf, positive, quantity, wholeNumber } from './fields.js';
+
+const heat = oneOf(
+  'kind',
+  ['heater', 'room'],
+  [
+    mapping({
+      kind: z.literal('heater'),
+      power: quantity('power', positive),
+      keepAbove: quantity('temperature', { min: -40, max: 40, say: '-40 degC to 40 degC' }),
+    }),
+    mapping({
+      kind: z.literal('room'),
+      temperature: quantity('temperature', { min: -40, max: 40, say: '-40 degC to 40 degC' }),
+      coupling: quantity('heatLoss', positive),
+    }),
+  ],
+);
+
+/** A box of foam: its loss follows from thickness and area. */
+const foam = mapping({
+  foam: quantity('length', notNegative),
+  /** All six sides. */
+  area: quantity('area', positive),
+  /** W/(m K); extruded polystyrene unless given. */
+  conductivity: number(0.01, 1, 'a conductivity in W/(m K)').optional(),
+});
+
+const cabinet = mapping({
+  insulation: z.union([quantity('heatLoss', positive), foam], {
+    error: () => 'expected a heat loss such as 0.9 W/K, or a box of foam such as { foam: 2 in, area: 30 ft2 }',
+  }),
+  heatCapacity: quantity('heatCapacity', positive).optional(),
+  ventilation: quantity('heatLoss', notNegative).default(0),
+  heatedBy: z.union([z.literal('none'), heat]).default('none'),
+});
+
+/** Keys every chemistry has. Voltages of set points are those of the whole bank at 25 degC. */
+const anyBank = {
+  voltage: quantity('voltage', positive),
+  capacity: quantity('charge', notNegative),
+  atRate: quantity('duration', positive).default(20),
+  floor: fraction().optional(),
+  age: quantity('duration', notNegative).default(0),
+  absorption: quantity('voltage', positive).optional(),
+  absorptionTime: quantity('duration', notNegative).optional(),
+  float: quantity('voltage', positive).optional(),
+  chargeLimit: quantity('current', positive).optional(),
+  dischargeLimit: quantity('current', positive).optional(),
+  cabinet: cabinet.optional(),
+  /** Cycles to 80 % capacity at depths of discharge, as a maker prints them. */
+  cycleLife: z.array(mapping({ depth: fraction(), cycles: number(1, 1e6, 'cycles') })).optional(),
+  calendarLife: quantity('duration', positive).optional(),
+};
+
+const leadAcid = {
+  ...anyBank,
+  equalise: mapping({
+    voltage: quantity('voltage', positive).optional(),
+    every: wholeNumber(1, 366, 'days'),
+    time: quantity('duration', positive).default(2),
+  }).optional(),
+  compensation: quantity('voltagePerK', {
+    min: -0.2,
+    max: 0,
+    say: 'a fall per kelvin for the whole bank such as -0.06 V/K',
+  }).optional(),
+};
+
+export const bank = oneOf(
+  'chemistry',
+  ['flooded-lead-acid', 'agm', 'gel', 'lithium-iron-phosphate'],
+  [
+    mapping({ chemistry: z.literal('flooded-lead-acid'), ...leadAcid }),
+    mapping({ chemistry: z.literal('agm'), ...leadAcid }),
+    mapping({ chemistry: z.literal('gel'), ...leadAcid }),
+    mapping({ chemistry: z.literal('lithium-iron-phosphate'), ...anyBank }),
+  ],
+);
+
+export type SiteBank = z.output<typeof bank>;

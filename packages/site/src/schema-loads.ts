@@ -1,0 +1,89 @@
+import * as z from 'zod';
+import {
+  date,
+  fraction,
+  hoursOfDay,
+  mapping,
+  notNegative,
+  number,
+  positive,
+  quantity,
+  text,
+  wholeNumber,
+  word,
+} from './fields.js';
+
+export const inverter = mapping({
+  power: quantity('power', positive),
+  surge: quantity('power', positive).optional(),
+  idle: quantity('power', notNegative),
+  /** Highest efficiency of its curve, as makers quote it. */
+  efficiency: fraction({ min: 0.5, max: 1, say: '0.5 to 1' }),
+  search: mapping({ idle: quantity('power', notNegative), below: quantity('power', positive) }).optional(),
+});
+
+export const converter = mapping({
+  efficiency: fraction({ min: 0.3, max: 1, say: '0.3 to 1' }),
+  idle: quantity('power', notNegative).default(0),
+});
+
+/** Several windows of hours, or one. */
+const hours = z.union([hoursOfDay.transform((window) => [window]), z.array(hoursOfDay)]);
+
+const period = mapping({ from: date, to: date });
+const periods = z.union([period.transform((one) => [one]), z.array(period)]);
+
+const when = mapping({
+  hours: hours.optional(),
+  days: word(['all', 'weekdays', 'weekends']).optional(),
+  season: periods.optional(),
+  /** In the cold only: not at all above `outdoorBelow`; with `fullAt` more with every degree, all the time there. */
+  outdoorBelow: quantity('temperature').optional(),
+  fullAt: quantity('temperature').optional(),
+  /** Only while the sun is down. */
+  dark: z.literal(true).optional(),
+  /** Longer in a warm room: by `perK` of its running time for every kelvin above `roomAt`. */
+  roomAt: quantity('temperature').optional(),
+  perK: fraction().default(0.03),
+  /** Multiplied while guests are there, or 0 while the house is empty. */
+  guests: z.array(mapping({ from: date, to: date, times: number(0, 100, 'how many times as much') })).optional(),
+}).refine(
+  (rule) => [rule.outdoorBelow, rule.dark, rule.roomAt, rule.guests].filter((key) => key !== undefined).length <= 1,
+  { error: () => 'only one of outdoorBelow, dark, roomAt and guests can drive a load; split it in two' },
+);
+
+export const load = mapping({
+  name: text,
+  power: quantity('power', notNegative),
+  count: wholeNumber(1, 10000, 'how many of them').default(1),
+  bus: word(['ac', 'dc']),
+  /** Share of the allowed hours in which it runs. */
+  runs: fraction().optional(),
+  /** Or the time it runs on a day on which it runs. */
+  perDay: quantity('duration', { min: 0, max: 24, say: '0 h to 24 h' }).optional(),
+  when: when.prefault({}),
+  standby: quantity('power', notNegative).default(0),
+  surge: quantity('power', notNegative).optional(),
+});
+
+export const event = mapping({
+  name: text,
+  on: z.union([z.literal('dullest spell'), date]),
+  at: number(0, 24, 'an hour of day').default(0),
+  lasts: quantity('duration', positive),
+  energy: quantity('energy', notNegative).optional(),
+  power: quantity('power', notNegative).optional(),
+  days: wholeNumber(1, 365, 'days in a row').default(1),
+  bus: word(['ac', 'dc']).default('ac'),
+});
+
+export const measured = mapping({
+  file: text,
+  /** Scales the whole table to this yearly energy. */
+  yearly: quantity('energy', positive).optional(),
+});
+
+export type SiteLoad = z.output<typeof load>;
+export type SiteEvent = z.output<typeof event>;
+export type SiteInverter = z.output<typeof inverter>;
+export type SiteMeasured = z.output<typeof measured>;

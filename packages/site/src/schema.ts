@@ -1,0 +1,111 @@
+import * as z from 'zod';
+import { checkDesign } from './design-rules.js';
+import {
+  azimuth,
+  date,
+  fraction,
+  mapping,
+  notNegative,
+  number,
+  positive,
+  quantity,
+  text,
+  twelve,
+  wholeNumber,
+  word,
+} from './fields.js';
+import { array } from './schema-array.js';
+import { bank } from './schema-bank.js';
+import { generator } from './schema-generator.js';
+import { converter, event, inverter, load, measured } from './schema-loads.js';
+
+const place = mapping({
+  latitude: number(-90, 90, 'degrees, north positive'),
+  longitude: number(-180, 180, 'degrees, east positive'),
+  elevation: quantity('length').default(0),
+  utcOffset: quantity('duration', { min: -12, max: 14, say: '-12 h to 14 h' }),
+  /** Lowest temperature on record, for the voltage of a cold array. */
+  recordLow: quantity('temperature').optional(),
+});
+
+/** Weather from twelve means, January first. */
+const months = mapping({
+  /** Daily global irradiation on the horizontal, mean of the month. */
+  irradiation: twelve(quantity('irradiation', notNegative)).optional(),
+  /** Or the clearness index. */
+  clearness: twelve(fraction()).optional(),
+  air: twelve(quantity('temperature')),
+  /** Mean daily extremes. */
+  airMin: twelve(quantity('temperature')).optional(),
+  airMax: twelve(quantity('temperature')).optional(),
+  wind: twelve(quantity('speed', notNegative)).optional(),
+  /** Days with snowfall. */
+  snowyDays: twelve(number(0, 31, 'snowy days in the month')).optional(),
+}).refine((means) => (means.irradiation === undefined) !== (means.clearness === undefined), {
+  error: () => 'expected either irradiation, twelve daily means such as 1.4 kWh/m2, or clearness, twelve fractions',
+});
+
+const weather = z.union(
+  [
+    text.transform((file) => ({ file, moveTemperature: false, otherYears: undefined })),
+    mapping({
+      file: text,
+      moveTemperature: z.boolean().default(false),
+      /** Further real years of the same place, for the outlook. */
+      otherYears: z.array(text).optional(),
+    }),
+    mapping({ months, seed: wholeNumber(0, 2 ** 31, 'a seed').default(1) }),
+  ],
+  { error: () => 'expected a weather file, { file: ... } or { months: { irradiation: [...], air: [...] } }' },
+);
+
+const obstacle = mapping({
+  from: azimuth,
+  to: azimuth,
+  top: quantity('length', notNegative),
+  distance: quantity('length', positive),
+  clear: mapping({ leafOn: fraction(), leafOff: fraction() }).default({ leafOn: 0, leafOff: 0 }),
+});
+
+const snow = mapping({
+  /** Days with fresh snow in each month, for weather that says nothing of snow. */
+  days: twelve(number(0, 31, 'snowy days in the month')).optional(),
+  clearing: mapping({ within: quantity('duration', notNegative) }).optional(),
+  /** `false` leaves snow out, to see what it costs. */
+  onArray: z.boolean().default(true),
+});
+
+const siteShape = {
+  name: text,
+  place,
+  weather,
+  ground: mapping({ albedo: fraction().default(0.2), snowAlbedo: fraction().default(0.65) }).prefault({}),
+  skyline: z.array(obstacle).default([]),
+  horizon: z.array(mapping({ azimuth, elevation: number(-10, 90, 'an elevation in degrees') })).optional(),
+  leaves: mapping({ on: date, off: date }).optional(),
+  snow: snow.prefault({}),
+  sky: word(['perez', 'hay-davies', 'isotropic']).default('perez'),
+  calendarYear: wholeNumber(1950, 2050, 'a year').default(2025),
+  arrays: z.array(array, { error: () => 'expected a list of arrays, each beginning with "- name:"' }),
+  bank,
+  inverter: inverter.optional(),
+  converter: converter.optional(),
+  loads: z.array(load).default([]),
+  measuredLoad: measured.optional(),
+  events: z.array(event).default([]),
+  /** Temperature of the rooms that refrigerators stand in: warmer than outdoors by `above`, heated to `atLeast`. */
+  rooms: mapping({
+    atLeast: quantity('temperature').default(18),
+    above: quantity('temperatureDifference').default(3),
+  }).prefault({}),
+  generator: generator.optional(),
+  units: word(['metric', 'us']).default('metric'),
+};
+
+/** Keys of the site file that are not part of one design. */
+export const aroundDesign = ['variants', 'sweep', 'size', 'carry', 'costs'];
+
+/** One design of a place: the site file without its variants. */
+export const siteSchema = mapping(siteShape, aroundDesign).superRefine((site, context) => checkDesign(site, context));
+
+export type Site = z.output<typeof siteSchema>;

@@ -1,0 +1,55 @@
+import { Piscina } from 'piscina';
+import type { YearFigures } from '../year-figures.js';
+import { createYearRunner, type OutlookTask } from './years.js';
+
+export interface ManyYearsSettings {
+  /** Threads; 1 runs in this one. The result is the same for any number. */
+  workers?: number;
+  /** Called after each year. */
+  onYear?: (done: number, total: number) => void;
+}
+
+/**
+ * The figures of every year of a task, in the order of the years.
+ *
+ * @throws SiteError or WeatherError for input that cannot be used, RangeError for numbers out of range
+ */
+export async function manyYears(task: OutlookTask, settings: ManyYearsSettings = {}): Promise<YearFigures[]> {
+  const { workers = 1, onYear } = settings;
+  const total = task.weather.years;
+  if (!(Number.isInteger(total) && total >= 1 && total <= 10_000)) {
+    throw new RangeError(`years must be a whole number from 1 to 10000, got ${total}`);
+  }
+  if (!(Number.isInteger(workers) && workers >= 1 && workers <= 256)) {
+    throw new RangeError(`workers must be a whole number from 1 to 256, got ${workers}`);
+  }
+  // The first year is always run here: wrong input then fails with its own error, not with a copy from a thread.
+  const runYear = createYearRunner(task);
+  const years = [runYear(0)];
+  onYear?.(1, total);
+  if (workers === 1 || total === 1) {
+    for (let year = 1; year < total; year++) {
+      years.push(runYear(year));
+      onYear?.(year + 1, total);
+    }
+    return years;
+  }
+  const pool = new Piscina<number, YearFigures>({
+    filename: new URL('./outlook-worker.js', import.meta.url).href,
+    minThreads: Math.min(workers, total - 1),
+    maxThreads: Math.min(workers, total - 1),
+    workerData: task,
+  });
+  try {
+    let done = 1;
+    const rest = Array.from({ length: total - 1 }, async (_, i) => {
+      const figures = await pool.run(i + 1);
+      done++;
+      onYear?.(done, total);
+      return figures;
+    });
+    return years.concat(await Promise.all(rest));
+  } finally {
+    await pool.destroy();
+  }
+}

@@ -1,0 +1,120 @@
+import { readSection, type SiteFile } from '@wintergap/site';
+import { fraction, mapping, notNegative, number, positive, quantity, wholeNumber, word } from '@wintergap/site/fields';
+import { type DesignAxis, outermostFirst } from '../design/axis.js';
+import { gridSize } from '../design/grid.js';
+import { designRanges } from '../design/ranges.js';
+import type { HandSettings } from '../hand/from-year.js';
+import { sectionError } from '../section-error.js';
+import { valueProblems } from '../sweep/values.js';
+import { type Targets, targetFigures } from './targets.js';
+
+/** What counts as smaller. */
+const leastWords = ['array', 'bank', 'cost', 'generatorHours'] as const;
+
+/** The `size` key of a site file: what may be chosen, what must be met, and what is to be smallest. */
+export interface SizeQuestion {
+  axes: readonly DesignAxis[];
+  targets: Targets;
+  /** The site's own weather year, or the one-in-ten bad year of `years` resampled ones. */
+  judged: { kind: 'usual' } | { kind: 'one-in-ten'; years: number; seed: number };
+  least: (typeof leastWords)[number];
+  hand: HandSettings;
+}
+
+/** Most designs that are looked at; beyond it ranges are to be coarser. */
+const mostDesigns = 50_000;
+
+const example =
+  'size: { choose: { arrays.0.strings: 2..8, bank.capacity: [500 Ah, 800 Ah] }, target: { generatorHours: 60 h }, least: array }';
+
+const schema = mapping({
+  choose: designRanges(example),
+  target: mapping({
+    generatorHours: quantity('duration', notNegative).optional(),
+    fuel: quantity('volume', notNegative).optional(),
+    darkHours: quantity('duration', notNegative).optional(),
+    autonomy: quantity('duration', notNegative).optional(),
+    in: word(['usual', 'one-in-ten']).default('usual'),
+  }),
+  least: word(leastWords).default('array'),
+  /** Resampled weather years behind `in: one-in-ten`, and their seed. */
+  years: wholeNumber(10, 1000, 'how many weather years').default(40),
+  seed: wholeNumber(0, Number.MAX_SAFE_INTEGER, 'a seed').default(1),
+  /** What goes into the hand method beside the answer. */
+  hand: mapping({
+    autonomy: quantity('duration', positive).optional(),
+    ratio: number(0.5, 5, 'an array-to-load ratio').default(1.3),
+    losses: fraction({ min: 0, max: 0.9, say: '0 % to 90 %' }).default(0.15),
+    margin: number(1, 3, 'a margin, such as 1.1').default(1.1),
+  }).prefault({}),
+});
+
+/** Days of autonomy when neither the target nor `hand` says: common practice, no source. */
+const usualAutonomyDays = { withEngine: 3, withoutEngine: 7 };
+
+/**
+ * Reads the `size` key of a site file.
+ *
+ * @throws SiteError with line and column when there is none, or something in it fits no design
+ */
+export function readSize(site: SiteFile): SizeQuestion {
+  const section = readSection(site, 'size', schema);
+  if (!section) throw sectionError(site, ['size'], `the site file has no size section; expected such as ${example}`);
+  const { choose, target, least, years, seed, hand } = section;
+  const axes = outermostFirst(Object.entries(choose).map(([path, written]) => ({ path, values: written })));
+  const count = gridSize(axes);
+  if (count > mostDesigns) {
+    throw sectionError(
+      site,
+      ['size', 'choose'],
+      `the ranges make ${count} designs, expected at most ${mostDesigns}; take larger steps`,
+    );
+  }
+  const problem = valueProblems(site, axes)[0];
+  if (problem) {
+    throw sectionError(
+      site,
+      ['size', 'choose', problem.path],
+      `${JSON.stringify(problem.value)} fits no design: ${problem.message}`,
+    );
+  }
+  const moving = axes.find(({ path }) => /^(weather|place)(\.|$)/.test(path));
+  if (moving && target.in === 'one-in-ten') {
+    throw sectionError(
+      site,
+      ['size', 'choose', moving.path],
+      'a one-in-ten year is that of one weather; choose it in the usual year',
+    );
+  }
+  const targets: Targets = {
+    ...(target.generatorHours !== undefined && { generatorHours: target.generatorHours }),
+    ...(target.fuel !== undefined && { fuelLitres: target.fuel }),
+    ...(target.darkHours !== undefined && { darkHours: target.darkHours }),
+    ...(target.autonomy !== undefined && { autonomyDays: target.autonomy / 24 }),
+  };
+  if (targetFigures(targets).length === 0) {
+    throw sectionError(
+      site,
+      ['size', 'target'],
+      'found no target, expected at least one of generatorHours, fuel, darkHours, autonomy',
+    );
+  }
+  const autonomyHours = hand.autonomy ?? target.autonomy;
+  return {
+    axes,
+    targets,
+    judged: target.in === 'usual' ? { kind: 'usual' } : { kind: 'one-in-ten', years, seed },
+    least,
+    hand: {
+      autonomyDays:
+        autonomyHours !== undefined && autonomyHours > 0
+          ? autonomyHours / 24
+          : site.base.generator
+            ? usualAutonomyDays.withEngine
+            : usualAutonomyDays.withoutEngine,
+      ratio: hand.ratio,
+      losses: hand.losses,
+      margin: hand.margin,
+    },
+  };
+}

@@ -1,0 +1,55 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import type { YearFigures } from '../year-figures.js';
+import { nearestTo } from './nearest.js';
+import { judgedValue, yearsToFail } from './trial.js';
+
+const figures = (of: Partial<YearFigures>): YearFigures => ({
+  weather: 'made up',
+  generatorHours: 0,
+  starts: 0,
+  fuelLitres: 0,
+  darkHours: 0,
+  darkKWh: 0,
+  loadKWh: 0,
+  throttledKWh: 0,
+  lowestStateOfCharge: 0.5,
+  autonomyDays: 5,
+  ghiKWhPerM2: 1000,
+  ...of,
+});
+
+test('a design given up early would have failed on all years too', () => {
+  fc.assert(
+    fc.property(fc.array(fc.integer({ min: 0, max: 9 }), { minLength: 10, maxLength: 60 }), (hours) => {
+      const limit = 6;
+      const past = hours.filter((value) => value > limit).length;
+      fc.pre(past >= yearsToFail(hours.length));
+      const years = hours.map((generatorHours) => figures({ generatorHours }));
+      expect(judgedValue(years, 'generatorHours')).toBeGreaterThan(limit);
+      const mirrored = hours.map((value) => figures({ autonomyDays: 10 - value }));
+      expect(judgedValue(mirrored, 'autonomyDays')).toBeLessThan(10 - limit);
+    }),
+  );
+});
+
+// n = 40: floor(0.9 x 39) = 35, so five years past the limit stand at ranks 35 to 39.
+test('of 40 years the fifth past a target decides', () => {
+  expect(yearsToFail(40)).toBe(5);
+});
+
+test('the one-in-ten year has the larger hours and the smaller autonomy', () => {
+  const years = Array.from({ length: 11 }, (_, i) => figures({ generatorHours: i, autonomyDays: i }));
+  expect(judgedValue(years, 'generatorHours')).toBeCloseTo(9, 12);
+  expect(judgedValue(years, 'autonomyDays')).toBeCloseTo(1, 12);
+});
+
+test('the nearest design has the smallest misses, each taken against the worst of its kind', () => {
+  const designs = [
+    { name: 'much fuel', years: [figures({ fuelLitres: 200, generatorHours: 10 })] },
+    { name: 'little of both', years: [figures({ fuelLitres: 120, generatorHours: 15 })] },
+    { name: 'many hours', years: [figures({ fuelLitres: 90, generatorHours: 60 })] },
+  ];
+  // Shares: 100/100 + 0; 20/100 + 5/50; 0 + 50/50.
+  expect(nearestTo({ fuelLitres: 100, generatorHours: 10 }, designs).name).toBe('little of both');
+});

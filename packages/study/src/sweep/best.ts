@@ -1,0 +1,63 @@
+import type { SweepResults, SweepRow } from './row.js';
+
+/** What a sweep's designs can be ranked by; the first figure decides, the next ones decide between equals. */
+export const rankings = {
+  generatorHours: ['generatorHours', 'darkKWh', 'fuelLitres'],
+  fuelLitres: ['fuelLitres', 'darkKWh', 'generatorHours'],
+  darkHours: ['darkHours', 'darkKWh', 'generatorHours', 'fuelLitres'],
+} as const satisfies Record<string, readonly (keyof SweepResults)[]>;
+
+export type Ranking = keyof typeof rankings;
+
+/** A row that has results. */
+export type RunRow = SweepRow & { results: SweepResults };
+
+/** What the end of a sweep tells: how many designs there were, and the best few of them. */
+export interface SweepSummary {
+  designs: number;
+  /** Designs that could not be run. */
+  failed: number;
+  /** Why the first of them could not. */
+  firstError: string | null;
+  /** Best first; equals in the order of their numbers. */
+  best: Readonly<Record<Ranking, readonly RunRow[]>>;
+}
+
+/** Goes along with a sweep, row by row, and keeps only the best `keep` of each ranking. */
+export class BestDesigns {
+  #designs = 0;
+  #failed = 0;
+  #firstError: string | null = null;
+  readonly #best: Record<Ranking, RunRow[]> = { generatorHours: [], fuelLitres: [], darkHours: [] };
+
+  constructor(readonly keep = 5) {}
+
+  add(row: SweepRow): void {
+    this.#designs++;
+    const { results } = row;
+    if (results === null) {
+      this.#failed++;
+      this.#firstError ??= `design ${row.number}: ${row.error}`;
+      return;
+    }
+    for (const ranking of Object.keys(rankings) as Ranking[]) this.#place({ ...row, results }, ranking);
+  }
+
+  #place(row: RunRow, ranking: Ranking): void {
+    const best = this.#best[ranking];
+    let at = best.length;
+    while (at > 0 && isBetter(row.results, best[at - 1]!.results, rankings[ranking])) at--;
+    if (at >= this.keep) return;
+    best.splice(at, 0, row);
+    if (best.length > this.keep) best.pop();
+  }
+
+  summary(): SweepSummary {
+    return { designs: this.#designs, failed: this.#failed, firstError: this.#firstError, best: this.#best };
+  }
+}
+
+function isBetter(a: SweepResults, b: SweepResults, figures: readonly (keyof SweepResults)[]): boolean {
+  for (const figure of figures) if (a[figure] !== b[figure]) return a[figure] < b[figure];
+  return false;
+}

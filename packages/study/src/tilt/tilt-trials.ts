@@ -1,0 +1,146 @@
+import { monthOfDay } from '@wintergap/ground';
+import type { Site, SiteFile } from '@wintergap/site';
+import type { TiltPeriod, YearResult } from '@wintergap/year';
+import { type Outcome, outcomeOf } from '../outcome.js';
+import { rerunOf } from '../rerun.js';
+
+/** A year with an array tilted in one way. */
+export interface TiltTrial {
+  /** Light on the cells of each day, after skyline, glass, snow and dirt, Wh/m2. */
+  dailyWhM2: Float64Array;
+  outcome: Outcome;
+}
+
+/** The years of one array's tilts; each is run once. */
+export interface TiltTrials {
+  arrayName: string;
+  mount: 'fixed' | 'pole';
+  asDesigned: TiltTrial;
+  tiltsAsDesigned: TiltPeriod[];
+  at(tilts: readonly TiltPeriod[]): TiltTrial;
+  isKnown(tilts: readonly TiltPeriod[]): boolean;
+  /** Tilts that were tried for the whole year, degrees. */
+  singles(): number[];
+  runs(): number;
+}
+
+type SiteArray = Site['arrays'][number];
+type TiltedMount = Extract<SiteArray['mount'], { kind: 'fixed' | 'seasonal' | 'pole' }>;
+
+const isTilted = (mount: SiteArray['mount']): mount is TiltedMount =>
+  mount.kind === 'fixed' || mount.kind === 'seasonal' || mount.kind === 'pole';
+
+/** @throws RangeError when there is no such array, or its mount leaves no tilt to choose */
+export function tiltTrials(
+  { file }: SiteFile,
+  design: Site,
+  wanted: string | undefined,
+  onRun: (done: number) => void,
+): TiltTrials {
+  const { array, mount } = arrayToTilt(design, wanted);
+  let runs = 0;
+  const rerun = rerunOf(file, () => onRun(++runs));
+  const trialOf = (site: Site): TiltTrial => {
+    const result = rerun(site);
+    return { dailyWhM2: dailyLight(result, array.name), outcome: outcomeOf(result) };
+  };
+  const known = new Map<string, TiltTrial>();
+  const singles = new Set<number>();
+  return {
+    arrayName: array.name,
+    mount: mount.kind === 'pole' ? 'pole' : 'fixed',
+    asDesigned: trialOf(design),
+    tiltsAsDesigned: tiltsOf(mount),
+    at(tilts) {
+      const key = keyOf(tilts);
+      const before = known.get(key);
+      if (before) return before;
+      const changed = { ...array, mount: tilted(mount, tilts) };
+      const trial = trialOf({ ...design, arrays: design.arrays.map((own) => (own === array ? changed : own)) });
+      known.set(key, trial);
+      if (isOneTilt(tilts)) singles.add(tilts[0]!.tiltDeg);
+      return trial;
+    },
+    isKnown: (tilts) => known.has(keyOf(tilts)),
+    singles: () => [...singles],
+    runs: () => runs,
+  };
+}
+
+const isOneTilt = (tilts: readonly TiltPeriod[]) => tilts.every(({ tiltDeg }) => tiltDeg === tilts[0]!.tiltDeg);
+
+/** The same all year whatever the dates, when the tilts are equal. */
+const keyOf = (tilts: readonly TiltPeriod[]) => (isOneTilt(tilts) ? `${tilts[0]!.tiltDeg}` : JSON.stringify(tilts));
+
+function arrayToTilt({ arrays }: Site, wanted: string | undefined): { array: SiteArray; mount: TiltedMount } {
+  const standing = arrays.filter(({ strings }) => strings > 0);
+  const names = standing.map(({ name }) => name).join(', ');
+  for (const array of standing) {
+    const { mount } = array;
+    if (wanted !== undefined && array.name !== wanted) continue;
+    if (isTilted(mount)) return { array, mount };
+    if (wanted !== undefined)
+      throw new RangeError(`the mount of "${wanted}" is ${mount.kind}: it has no tilt to choose`);
+  }
+  throw new RangeError(
+    wanted === undefined
+      ? 'no array has a fixed, seasonal or pole mount, so there is no tilt to choose'
+      : `no array is called "${wanted}"; there are ${names || 'none'}`,
+  );
+}
+
+function tiltsOf(mount: TiltedMount): TiltPeriod[] {
+  if (mount.kind === 'fixed') return [{ fromDay: 0, tiltDeg: mount.tilt }];
+  const written = mount.tilts ?? [{ from: 0, tilt: mount.kind === 'pole' ? (mount.tilt ?? 0) : 0 }];
+  return written.map(({ from, tilt }) => ({ fromDay: from, tiltDeg: tilt }));
+}
+
+function tilted(mount: TiltedMount, tilts: readonly TiltPeriod[]): TiltedMount {
+  const periods = tilts.map(({ fromDay, tiltDeg }) => ({ from: fromDay, tilt: tiltDeg }));
+  if (mount.kind !== 'pole') {
+    return isOneTilt(tilts)
+      ? { kind: 'fixed', tilt: tilts[0]!.tiltDeg, azimuth: mount.azimuth }
+      : { kind: 'seasonal', azimuth: mount.azimuth, tilts: periods };
+  }
+  const { tilt, ...pole } = mount;
+  return { ...pole, tilts: isOneTilt(tilts) ? periods.slice(0, 1) : periods };
+}
+
+function dailyLight({ arrays }: YearResult, name: string): Float64Array {
+  const lit = arrays.find((array) => array.name === name)!.dc.litWm2;
+  const daily = new Float64Array(365);
+  for (let h = 0; h < lit.length; h++) daily[Math.floor(h / 24)]! += lit[h]!;
+  return daily;
+}
+
+/** Light of some months under tilts by date, kWh/m2: each day from the single-tilt year of the tilt it has. */
+export function lightOn(
+  tilts: readonly TiltPeriod[],
+  trialAt: (tilts: readonly TiltPeriod[]) => TiltTrial,
+  months: readonly number[],
+): number {
+  const single = tilts.map(({ tiltDeg }) => trialAt([{ fromDay: 0, tiltDeg }]).dailyWhM2);
+  let sumWh = 0;
+  for (let day = 0; day < 365; day++) {
+    if (months.includes(monthOfDay(day) + 1)) sumWh += single[periodOn(tilts, day)]![day]!;
+  }
+  return sumWh / 1000;
+}
+
+/** The period that began last; before the first date of the year that is the one that runs on through New Year. */
+function periodOn(tilts: readonly TiltPeriod[], day: number): number {
+  let latest = 0;
+  let began = Number.NEGATIVE_INFINITY;
+  tilts.forEach(({ fromDay }, i) => {
+    const ago = fromDay <= day ? fromDay : fromDay - 365;
+    if (ago > began) {
+      began = ago;
+      latest = i;
+    }
+  });
+  return latest;
+}
+
+/** Higher for fewer engine hours, then less fuel. A kWh that stays dark counts like an hour. */
+export const engineScore = ({ outcome }: Pick<TiltTrial, 'outcome'>): number =>
+  -outcome.generatorHours - outcome.darkKWh - outcome.fuelLitres / 1e4;

@@ -1,0 +1,69 @@
+import type { Site } from '@wintergap/site';
+import type { YearResult } from '@wintergap/year';
+import { heavierFirst, type Outcome, outcomeOf, type Weight, weightOf } from '../outcome.js';
+
+/** One load and what the year would be without it, inverter and all else staying as they are. */
+export interface LoadWeight {
+  name: string;
+  kind: 'appliance' | 'event' | 'measured';
+  bus: 'ac' | 'dc' | 'both';
+  kWhYear: number;
+  /** The part of it drawn while it does not run. */
+  standbyKWhYear: number;
+  /** Share of all loads' energy in December, 0 to 1. */
+  decemberShare: number;
+  weight: Weight;
+}
+
+type LoadItem = YearResult['load']['items'][number];
+
+/** How many years `loadWeights` runs. */
+export const loadRuns = ({ loads, events, measuredLoad }: Site): number =>
+  loads.length + events.length + (measuredLoad ? 1 : 0);
+
+/**
+ * What each load, event and measured table weighs, heaviest first: the year is run again without it, since a share of
+ * the energy says little about the engine. The weights of all loads do not add up to the engine's hours.
+ */
+export function loadWeights(base: YearResult, rerun: (site: Site) => YearResult): LoadWeight[] {
+  const { site } = base;
+  const { loads, events, measuredLoad } = site;
+  const withIt = outcomeOf(base);
+  const { items } = base.load;
+  const decemberWh = items.reduce((sum, item) => sum + item.decemberWh, 0);
+  const weights: LoadWeight[] = [];
+  const add = (kind: LoadWeight['kind'], parts: readonly LoadItem[], without: Site) =>
+    weights.push(loadWeight(kind, parts, decemberWh, withIt, outcomeOf(rerun(without))));
+  loads.forEach((_, i) => {
+    add('appliance', [items[i]!], { ...site, loads: loads.toSpliced(i, 1) });
+  });
+  events.forEach((_, i) => {
+    add('event', [items[loads.length + i]!], { ...site, events: events.toSpliced(i, 1) });
+  });
+  const tables = items.slice(loads.length + events.length);
+  if (measuredLoad && tables.length > 0) {
+    const { measuredLoad: _, ...without } = site;
+    add('measured', tables, without);
+  }
+  return weights.sort((one, other) => heavierFirst(one.weight, other.weight));
+}
+
+function loadWeight(
+  kind: LoadWeight['kind'],
+  parts: readonly LoadItem[],
+  decemberWh: number,
+  withIt: Outcome,
+  without: Outcome,
+): LoadWeight {
+  const sum = (of: (item: LoadItem) => number) => parts.reduce((total, item) => total + of(item), 0);
+  const [first] = parts;
+  return {
+    name: first!.name,
+    kind,
+    bus: parts.every((item) => item.bus === first!.bus) ? first!.bus : 'both',
+    kWhYear: sum((item) => item.energyWhYear) / 1000,
+    standbyKWhYear: sum((item) => item.standbyWhYear) / 1000,
+    decemberShare: decemberWh > 0 ? sum((item) => item.decemberWh) / decemberWh : 0,
+    weight: weightOf(withIt, without),
+  };
+}

@@ -1,0 +1,165 @@
+import { hoursPerYear, monthOfHour, monthStartHour } from '@wintergap/ground';
+import { splitGlobal } from '@wintergap/irradiance';
+import { type SunPlace, sunOf } from '../sun-of-place.js';
+import type { Notice, WeatherPlace, WeatherYear } from '../weather-year.js';
+import { clearestSky, extraterrestrialHorizontal } from './ceiling.js';
+import { scatteredHours, smoothHours } from './hours.js';
+import { wanderingClearness } from './markov-clearness.js';
+import { checkMonthlyMeans, type MonthlyMeans, monthName } from './monthly-means.js';
+import { checkSeed, RandomStream } from './random.js';
+import { restoreSum } from './restore.js';
+import { snowDepth } from './snow.js';
+import { swingFromClearness, wanderingTemperature } from './temperature.js';
+import { wanderingWind } from './wind.js';
+
+/** A place known well enough to work out its sun. */
+export type MadePlace = WeatherPlace & SunPlace;
+
+export interface MakeYearSettings {
+  /** A whole number; the same seed gives the same year to the last bit, another seed another year. */
+  seed: number;
+  /** Hours scattered by passing clouds (the default), or a smooth course on every day. */
+  hours?: 'scattered' | 'smooth';
+}
+
+/** A month may bring at most this share of what it would under the clearest sky on every day. */
+const mostOfCeiling = 0.97;
+/** A day may bring at most this share, so that its hours can still differ. */
+const mostOfDayCeiling = 0.985;
+
+const monthOfDay = Uint8Array.from({ length: 365 }, (_, day) => monthOfHour(day * 24));
+
+/**
+ * Makes a year of hourly weather from twelve monthly means. Months have the given means; days and hours vary as
+ * measured ones do, and no hour is brighter than the clearest sky.
+ *
+ * Daily clearness: Aguiar, Collares-Pereira & Conde (1988). Hours: Aguiar & Collares-Pereira (1992), or the smooth
+ * course of Collares-Pereira & Rabl (1979). Beam and diffuse: Erbs, Klein & Duffie (1982). Temperature, wind and snow:
+ * see their own files.
+ *
+ * @throws RangeError when a mean is impossible at the place, or place or seed are out of range
+ */
+export function makeYear(means: MonthlyMeans, place: MadePlace, settings: MakeYearSettings): WeatherYear {
+  checkMonthlyMeans(means);
+  checkSeed(settings.seed);
+  checkPlace(place);
+  const { seed } = settings;
+  const notices: Notice[] = [];
+  const sun = sunOf(place);
+  const outside = extraterrestrialHorizontal(sun);
+  const ceiling = clearestSky(sun, place.elevationM ?? 0);
+  const outsideOfDay = daySums(outside);
+  const ceilingOfDay = daySums(ceiling);
+  const monthSums = wantedMonthSums(means, outsideOfDay, ceilingOfDay, notices);
+  const monthClearness = monthSums.map((sum, m) => {
+    const most = sumOfMonth(outsideOfDay, m);
+    return most > 0 ? Math.min(1, sum / most) : 0;
+  });
+
+  const clearness = wanderingClearness(monthClearness, monthOfDay, new RandomStream(seed, 1));
+  const sumOfDay = clearness.map((K, day) => K * outsideOfDay[day]!);
+  const mostOfDay = ceilingOfDay.map((most) => most * mostOfDayCeiling);
+  for (let m = 0; m < 12; m++) {
+    restoreSum(sumOfDay, mostOfDay, monthStartHour[m]! / 24, monthStartHour[m + 1]! / 24, monthSums[m]!);
+  }
+  for (let day = 0; day < 365; day++) clearness[day] = outsideOfDay[day]! > 0 ? sumOfDay[day]! / outsideOfDay[day]! : 0;
+
+  const solarNoonH = 12 + place.utcOffsetH - place.longitudeDeg / 15;
+  const ghiWm2 =
+    settings.hours === 'smooth'
+      ? smoothHours(sumOfDay, sun, outside, ceiling, solarNoonH)
+      : scatteredHours(sumOfDay, sun, outside, ceiling, new RandomStream(seed, 2));
+  const { dniWm2, dhiWm2 } = splitGlobal(ghiWm2, sun);
+
+  const { dailyExtremes } = means;
+  const airC = wanderingTemperature(
+    {
+      meanC: means.airC,
+      swingK: monthClearness.map((K, m) =>
+        dailyExtremes ? dailyExtremes.maxC[m]! - dailyExtremes.minC[m]! : swingFromClearness(K),
+      ),
+      clearness,
+      extraterrestrialKWh: outsideOfDay.map((wh) => wh / 1000),
+      monthOfDay,
+      solarNoonH,
+    },
+    new RandomStream(seed, 3),
+  );
+  notices.push({
+    code: 'made-year',
+    level: 'note',
+    text: 'made from twelve monthly means: ordinary months by construction, so no bad winter is in it',
+  });
+  return {
+    source: `made from monthly means, seed ${seed}`,
+    kind: 'made',
+    place: { ...place },
+    ghiWm2,
+    dniWm2,
+    dhiWm2,
+    airC,
+    windMs: wanderingWind(means.windMs ?? new Array(12).fill(3), solarNoonH, new RandomStream(seed, 4)),
+    snowDepthM: means.snow
+      ? snowDepth({ snow: means.snow, airC, clearness, monthOfDay }, new RandomStream(seed, 5))
+      : null,
+    precipitationMm: null,
+    albedo: null,
+    relativeHumidity: null,
+    pressurePa: null,
+    splitFrom: 'erbs',
+    notices,
+  };
+}
+
+function checkPlace(place: MadePlace): void {
+  const within = (what: string, value: number, lowest: number, highest: number): void => {
+    if (!(value >= lowest && value <= highest)) {
+      throw new RangeError(`${what} must be ${lowest} to ${highest}, got ${value}`);
+    }
+  };
+  within('latitudeDeg', place.latitudeDeg, -90, 90);
+  within('longitudeDeg', place.longitudeDeg, -180, 180);
+  within('utcOffsetH', place.utcOffsetH, -14, 14);
+  within('elevationM', place.elevationM ?? 0, -450, 6000);
+}
+
+function daySums(hours: Float64Array): Float64Array {
+  const days = new Float64Array(hoursPerYear / 24);
+  for (let h = 0; h < hoursPerYear; h++) days[Math.floor(h / 24)]! += hours[h]!;
+  return days;
+}
+
+function sumOfMonth(days: Float64Array, month: number): number {
+  let sum = 0;
+  for (let day = monthStartHour[month]! / 24; day < monthStartHour[month + 1]! / 24; day++) sum += days[day]!;
+  return sum;
+}
+
+/**
+ * Global irradiation that each month shall have, Wh/m2. Around polar night a table's mean may be a little more than
+ * the sun itself can bring, as twilight counts too: up to 0.1 kWh/m2 a day over the ceiling is cut, with a notice.
+ */
+function wantedMonthSums(
+  { sun }: MonthlyMeans,
+  outsideOfDay: Float64Array,
+  ceilingOfDay: Float64Array,
+  notices: Notice[],
+): number[] {
+  return Array.from({ length: 12 }, (_, m) => {
+    const days = (monthStartHour[m + 1]! - monthStartHour[m]!) / 24;
+    const most = sumOfMonth(ceilingOfDay, m) * mostOfCeiling;
+    const wanted =
+      sun.kind === 'irradiation' ? sun.kWhPerM2Day[m]! * 1000 * days : sun.clearness[m]! * sumOfMonth(outsideOfDay, m);
+    if (wanted <= most) return wanted;
+    if (wanted - most > 100 * days) {
+      const [got, allowed] = [wanted, most].map((wh) => (wh / 1000 / days).toFixed(2));
+      throw new RangeError(`${monthName(m)}: ${got} kWh/m2 a day is more than the clearest sky gives here, ${allowed}`);
+    }
+    notices.push({
+      code: 'month-cut-to-clear-sky',
+      level: 'warning',
+      text: `${monthName(m)}: the mean was cut to ${(most / 1000 / days).toFixed(3)} kWh/m2 a day, the most the sun can bring`,
+    });
+    return most;
+  });
+}

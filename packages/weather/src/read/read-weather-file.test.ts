@@ -1,0 +1,26 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, expect, test } from 'vitest';
+import { clearYear } from '../check/clear-year.fixture.js';
+import { readWeatherFile } from './read-weather-file.js';
+import { epwLines } from './weather-files.fixture.js';
+
+const folder = mkdtempSync(join(tmpdir(), 'weather-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+test('a header in ISO 8859-1 is read, as is one in UTF-8', () => {
+  const text = epwLines(clearYear()).join('\n').replace('Kettle Pond', 'Mühle');
+  const path = join(folder, 'muehle.epw');
+  for (const encoding of ['latin1', 'utf8'] as const) {
+    writeFileSync(path, text, encoding);
+    const weather = readWeatherFile(path);
+    expect(weather.place.name).toBe('Mühle');
+    expect(weather.source).toBe('muehle.epw');
+  }
+});
+
+test('a file that is not there is said to be so', () => {
+  expect(() => readWeatherFile(join(folder, 'none.epw'))).toThrow('none.epw line 1: cannot be opened (ENOENT)');
+  expect(() => readWeatherFile(folder)).toThrow('cannot be opened (EISDIR)');
+});

@@ -1,0 +1,111 @@
+import { hoursPerYear } from '@wintergap/ground';
+import { clearestSky, extraterrestrialHorizontal } from '../make/ceiling.js';
+import { monthMeans, smoothThroughMonths } from '../make/monthly-smooth.js';
+import { restoreSum } from '../make/restore.js';
+import { closingBeamWm2 } from '../read/beam-of-hour.js';
+import { sunOf, sunPlace } from '../sun-of-place.js';
+import type { WeatherPlace, WeatherYear } from '../weather-year.js';
+
+/** Below these an hour or a day has too little sun for a ratio to say anything. */
+const leastHourWm2 = 30;
+const leastDayWhPerM2 = 50;
+
+/** The three irradiances of a year. */
+export type IrradianceYear = Pick<WeatherYear, 'ghiWm2' | 'dniWm2' | 'dhiWm2'>;
+
+/** Moves days of irradiance to other dates of the year at one place. */
+export interface SunTransfer {
+  /** Writes the irradiance of a source's day to a day of another year, under the sun of that day. */
+  moveDay(source: IrradianceYear, fromDay: number, into: IrradianceYear, day: number): void;
+  /** Highest believable global irradiance of each hour, W/m2; `null` when the sun of the place is not known. */
+  ceilingWm2: Float64Array | null;
+}
+
+/**
+ * A moved day keeps its clearness index as it stood to the season's, the ups and downs of its hours and their diffuse
+ * shares. Clearness is measured as a share of that of the clearest sky on its date; the odds of the share are changed
+ * by as much as those of the season change between the dates. So clear days stay clear, and months keep their mean when
+ * weather comes from a brighter season next door. A day for which that means nothing, because the sun hardly rises on
+ * one of the two dates, is not moved: the date keeps its own weather.
+ * Where latitude, longitude and UTC offset are not known, days are copied as they are.
+ */
+export function createSunTransfer(place: WeatherPlace, sources: readonly IrradianceYear[]): SunTransfer {
+  const where = sunPlace(place);
+  if (!where) return { moveDay: copyDay, ceilingWm2: null };
+  const sun = sunOf(where);
+  const outside = extraterrestrialHorizontal(sun);
+  const ceilingWm2 = clearestSky(sun, place.elevationM ?? 0);
+  const most = Float64Array.from({ length: 365 }, (_, day) => sumOfDay(ceilingWm2, day));
+  const seasons = new Map(sources.map((source) => [source, seasonalOdds(source.ghiWm2, ceilingWm2)]));
+  const hourCeilings = new Float64Array(hoursPerYear);
+
+  const moveUnderSun = (source: IrradianceYear, fromDay: number, into: IrradianceYear, day: number): void => {
+    const season = seasons.get(source)!;
+    const { ghiWm2 } = into;
+    const [first, firstFrom] = [day * 24, fromDay * 24];
+    const share = Math.min(0.999, sumOfDay(source.ghiWm2, fromDay) / most[fromDay]!);
+    const odds = (share / (1 - share)) * (season[day]! / season[fromDay]!);
+    for (let i = 0; i < 24; i++) {
+      const bright = outside[firstFrom + i]! > leastHourWm2;
+      const clearness = bright ? source.ghiWm2[firstFrom + i]! / outside[firstFrom + i]! : share * 0.7;
+      ghiWm2[first + i] = clearness * outside[first + i]!;
+      // Measured hours may be brighter than the clearest sky; they are let be.
+      hourCeilings[first + i] = Math.max(ceilingWm2[first + i]!, 1.002 * ghiWm2[first + i]!);
+    }
+    restoreSum(ghiWm2, hourCeilings, first, first + 24, (most[day]! * odds) / (1 + odds));
+    for (let i = 0; i < 24; i++) {
+      const [h, from] = [first + i, firstFrom + i];
+      const diffuse = source.ghiWm2[from]! > 0 ? Math.min(1, source.dhiWm2[from]! / source.ghiWm2[from]!) : 1;
+      into.dniWm2[h] = closingBeamWm2(ghiWm2[h]! * (1 - diffuse), sun, h);
+      // The difference of two equal numbers may fall a hair below zero.
+      into.dhiWm2[h] = Math.max(0, ghiWm2[h]! - into.dniWm2[h]! * sun.meanCosZenith[h]!);
+    }
+  };
+  return {
+    moveDay: (source, fromDay, into, day) => {
+      const sunless = most[fromDay]! < leastDayWhPerM2 || most[day]! < leastDayWhPerM2;
+      if (sunless || fromDay === day) copyDay(source, day, into, day);
+      else moveUnderSun(source, fromDay, into, day);
+    },
+    ceilingWm2,
+  };
+}
+
+/** Odds, share / (1 - share), of the sunshine that the season brings of the clearest sky's, for each day. */
+function seasonalOdds(ghiWm2: Float64Array, ceilingWm2: Float64Array): Float64Array {
+  const got = monthMeans(ghiWm2);
+  const most = monthMeans(ceilingWm2);
+  const shares = Array.from(got, (mean, m) => (most[m]! > 1 ? Math.min(0.95, mean / most[m]!) : 0.5));
+  const season = smoothThroughMonths(shares);
+  return Float64Array.from({ length: 365 }, (_, day) => {
+    const share = Math.min(0.95, Math.max(0.05, season[day * 24 + 12]!));
+    return share / (1 - share);
+  });
+}
+
+function copyDay(source: IrradianceYear, fromDay: number, into: IrradianceYear, day: number): void {
+  const from = fromDay * 24;
+  into.ghiWm2.set(source.ghiWm2.subarray(from, from + 24), day * 24);
+  into.dniWm2.set(source.dniWm2.subarray(from, from + 24), day * 24);
+  into.dhiWm2.set(source.dhiWm2.subarray(from, from + 24), day * 24);
+}
+
+function sumOfDay(hours: Float64Array, day: number): number {
+  let sum = 0;
+  for (let h = day * 24; h < day * 24 + 24; h++) sum += hours[h]!;
+  return sum;
+}
+
+/** Sets beam and diffuse in proportion to a global irradiance that was changed hour by hour. */
+export function followGlobal(year: IrradianceYear, globalBefore: Float64Array): void {
+  for (let h = 0; h < hoursPerYear; h++) {
+    if (globalBefore[h]! <= 0) {
+      year.dhiWm2[h] = year.ghiWm2[h]!;
+      year.dniWm2[h] = 0;
+      continue;
+    }
+    const ratio = year.ghiWm2[h]! / globalBefore[h]!;
+    year.dhiWm2[h]! *= ratio;
+    year.dniWm2[h]! *= ratio;
+  }
+}

@@ -1,0 +1,141 @@
+import { type Limit, limitsNotice } from '@wintergap/array';
+import { underload, wetRunningCaution } from '@wintergap/generator';
+import { angleApartDeg, dateInWords } from '@wintergap/ground';
+import { inverterFit, type LoadYear } from '@wintergap/loads';
+import type { Site } from '@wintergap/site';
+import type { Caution, Ledger } from '@wintergap/tally';
+import { placeNotices, type WeatherYear } from '@wintergap/weather';
+import { hottestChargeC } from '../loop/bus-flow.js';
+import type { Plant } from '../loop/plant.js';
+import { freezingOf, longestSinceFull } from './bank-facts.js';
+
+/** Days without a full charge after which a lead-acid bank suffers: common practice, no source. */
+const longWithoutFullDays = 21;
+
+/** What the owner of this design must know of its year: limits exceeded, and hours that hurt something. */
+export function yearCautions(
+  site: Site,
+  weather: WeatherYear,
+  plant: Plant,
+  load: LoadYear,
+  ledger: Ledger,
+  limits: readonly Limit[],
+  settled: boolean,
+): Caution[] {
+  const cautions: Caution[] = limits
+    .filter(({ level }) => level === 'exceeded')
+    .map(({ code, text }) => ({ code, text: `${text} (${limitsNotice})` }));
+  const add = (code: string, text: string | null) => {
+    if (text !== null) cautions.push({ code, text });
+  };
+  add('freezing', freezingText(plant, ledger));
+  add('cold-charging', coldChargingText(plant, ledger));
+  add('hot-bank', hotBankText(ledger));
+  add('seldom-full', seldomFullText(plant, ledger));
+  if (plant.inverter) {
+    const fit = inverterFit(load, plant.inverter);
+    if (fit.hoursAboveRating > 0) {
+      add(
+        'inverter-rating',
+        `the AC load is above the inverter's rating in ${hoursText(fit.hoursAboveRating)}; what is above stays dark`,
+      );
+    }
+    if (fit.surgeExceeded && load.largestSurge) {
+      add(
+        'inverter-surge',
+        `when the ${load.largestSurge.name} starts, the AC load may reach ${Math.round(load.largestSurgeW)} W, more than the inverter's surge rating of ${plant.inverter.surgeW} W`,
+      );
+    }
+  }
+  if (plant.generator && site.generator) {
+    const use = underload(ledger.generatorWh, ledger.generatorH, plant.generator);
+    add('light-running', wetRunningCaution(use, site.generator.fuel.kind));
+  }
+  add('dark-beside-engine', darkBesideEngineText(plant, ledger));
+  add('faces-away', facesAwayText(site));
+  const where = {
+    latitudeDeg: site.place.latitude,
+    longitudeDeg: site.place.longitude,
+    utcOffsetH: site.place.utcOffset,
+    elevationM: site.place.elevation,
+  };
+  for (const notice of [...weather.notices, ...placeNotices(weather.place, where)]) {
+    if (notice.level !== 'note') add(`weather-${notice.code}`, notice.text);
+  }
+  if (!settled) {
+    const keptKWh = (ledger.bankStoredWh[8759]! - ledger.bankStoredAtStartWh) / 1000;
+    add(
+      'not-settled',
+      `the year does not repeat itself: the bank ends it ${Math.abs(keptKWh).toFixed(1)} kWh ${keptKWh < 0 ? 'below' : 'above'} where it began, so single runs of the engine may fall into this year or the next`,
+    );
+  }
+  return cautions;
+}
+
+function freezingText({ bank }: Plant, ledger: Ledger): string | null {
+  const freezing = freezingOf(bank, ledger);
+  if (freezing === null || freezing.hours === 0) return null;
+  const { hour, hours } = freezing;
+  const charge = Math.round(ledger.lowestStateOfCharge[hour]! * 100);
+  return `the electrolyte can freeze in ${hoursText(hours)}, worst on ${dateInWords(Math.floor(hour / 24))}: ${Math.round(ledger.bankC[hour]!)} degC at ${charge} % charge`;
+}
+
+const fullEnough = 0.95;
+
+function coldChargingText({ bank }: Plant, ledger: Ledger): string | null {
+  if (bank.chemistry !== 'lithium-iron-phosphate') return null;
+  let sunH = 0;
+  let lostWh = 0;
+  let engineH = 0;
+  for (let h = 0; h < ledger.bankC.length; h++) {
+    const before = ledger.bankC[h === 0 ? 0 : h - 1]!;
+    if (before > 0) continue;
+    engineH += ledger.generatorH[h]!;
+    // A full bank refuses sun at any temperature.
+    if (ledger.throttledWh[h]! === 0 || ledger.stateOfCharge[h]! > fullEnough) continue;
+    sunH++;
+    lostWh += ledger.throttledWh[h]!;
+  }
+  if (sunH === 0 && engineH === 0) return null;
+  const engine = engineH > 0.5 ? `, and the engine runs ${Math.round(engineH)} h without charging it` : '';
+  return `the bank is too cold to charge for ${hoursText(sunH)} of sun (${Math.round(lostWh / 1000)} kWh thrown away for it)${engine}: warm the cabinet`;
+}
+
+/** Load that stays dark although there is an engine, because nobody lets it run then. */
+function darkBesideEngineText({ generator }: Plant, ledger: Ledger): string | null {
+  if (!generator) return null;
+  let darkWh = 0;
+  for (let h = 0; h < ledger.darkWh.length; h++) if (generator.startAllowed[h] === 0) darkWh += ledger.darkWh[h]!;
+  if (darkWh < 50) return null;
+  return `${(darkWh / 1000).toFixed(1)} kWh of load stay dark in hours in which the engine may not start: let it start earlier, at a higher charge, or at more hours`;
+}
+
+/** Beyond this from the equator's direction a tilted plane loses more than it gains. */
+const awayDeg = 100;
+
+function facesAwayText({ arrays, place }: Site): string | null {
+  const equatorward = place.latitude < 0 ? 0 : 180;
+  const away = arrays.filter(({ mount }) => {
+    if (mount.kind !== 'fixed' && mount.kind !== 'seasonal') return false;
+    const tilt = mount.kind === 'fixed' ? mount.tilt : Math.max(...mount.tilts.map((period) => period.tilt));
+    return angleApartDeg(mount.azimuth, equatorward) > awayDeg && tilt > 20;
+  });
+  if (away.length === 0) return null;
+  return `${away.map(({ name }) => name).join(', ')} faces away from the sun: azimuth runs clockwise from north, south is 180`;
+}
+
+function hotBankText(ledger: Ledger): string | null {
+  let hours = 0;
+  for (let h = 0; h < ledger.bankC.length; h++) if (ledger.bankC[h]! >= hottestChargeC) hours++;
+  if (hours === 0) return null;
+  return `the bank is at ${hottestChargeC} degC or hotter in ${hoursText(hours)}, and chargers stop there: ventilate the cabinet in summer, or lower the float voltage`;
+}
+
+function seldomFullText({ bank }: Plant, ledger: Ledger): string | null {
+  if (bank.chemistry === 'lithium-iron-phosphate') return null;
+  const { days, endDay } = longestSinceFull(ledger.daysSinceFull);
+  if (days <= longWithoutFullDays) return null;
+  return `the bank is not charged full for ${days} days, until ${dateInWords(endDay)}: lead-acid cells sulphate; let the engine or the sun finish a charge every week or two`;
+}
+
+const hoursText = (hours: number) => (hours === 1 ? '1 hour' : `${hours} hours`);

@@ -1,0 +1,180 @@
+import { cabinetStep, heaterPower } from '@wintergap/battery';
+import { fuelLPerH } from '@wintergap/generator';
+import { hoursPerYear } from '@wintergap/ground';
+import { type Ledger, ledgerColumns } from '@wintergap/tally';
+import { type BusFlow, createBusFlow, hottestChargeC, solveBus } from './bus-flow.js';
+import {
+  beginBulk,
+  beginDay,
+  type ChargeStage,
+  createChargeStage,
+  holdVoltage,
+  hoursToStageEnd,
+  stages,
+} from './charge-stage.js';
+import {
+  advanceEngine,
+  createEngine,
+  decideEngine,
+  type Engine,
+  hoursToEngineEvent,
+  isLoaded,
+  phases,
+} from './engine.js';
+import type { Plant } from './plant.js';
+import { postMoment } from './post-moment.js';
+
+/** All that one moment hands to the next, and one year to the next. */
+export interface PlantState {
+  /** State of charge, 0 to 1. */
+  stateOfCharge: number;
+  bankC: number;
+  engine: Engine;
+  charge: ChargeStage;
+  flow: BusFlow;
+}
+
+export function createPlantState(plant: Plant, stateOfCharge: number): PlantState {
+  return {
+    stateOfCharge,
+    bankC: plant.airC[0]!,
+    engine: createEngine(),
+    charge: createChargeStage(),
+    flow: createBusFlow(plant.bank.restVoltage(stateOfCharge)),
+  };
+}
+
+/** Times closer than this are the same moment, h: a hundredth of a second. */
+const sameMomentH = 3e-6;
+/** Most moments one hour is divided into; the last one takes the rest. */
+const mostMoments = 400;
+/** Largest change of the state of charge in one moment, far from full. */
+const stepInBulk = 0.02;
+/** The same near full, as a share of what is missing, since the acceptance falls with it. */
+const stepNearFull = 0.08;
+
+/**
+ * Runs one year of 8760 hours in sequence, from `state`, and leaves it as the year ends.
+ *
+ * Within an hour sun, air and load are constant. The hour is cut at the moments when the bank fills or empties, the
+ * engine starts or stops and the chargers change their stage, and often enough besides that the falling acceptance of
+ * a nearly full bank is followed; charging is solved at the middle of each piece (second order in its length).
+ *
+ * @param firstHour hour of the year to begin at; the ledger's earlier hours are then left empty
+ */
+export function runYear(plant: Plant, state: PlantState, ledger: Ledger, firstHour = 0): void {
+  const { bank, cabinet, heater, airC } = plant;
+  const { charge } = state;
+  for (const name of ledgerColumns) ledger[name].fill(0);
+  let storedWh = bank.storedWh(state.stateOfCharge);
+  ledger.bankStoredAtStartWh = storedWh;
+  let heatW = 0;
+  for (let h = firstHour; h < hoursPerYear; h++) {
+    if (h % 24 === 0) beginDay(charge);
+    const outdoorC = airC[h]!;
+    const heaterW = heater === null ? 0 : heaterPower(state.bankC, outdoorC, heatW, 1, cabinet, heater);
+    ledger.lowestStateOfCharge[h] = state.stateOfCharge;
+    let leftH = 1;
+    for (let moment = 1; leftH > 0; moment++) {
+      leftH -= runMoment(plant, state, ledger, h, heaterW, leftH, moment < mostMoments);
+    }
+    const beforeWh = bank.storedWh(state.stateOfCharge);
+    // The rule of doubling per 10 K is not trusted beyond where chargers stop.
+    const kept = Math.max(state.stateOfCharge - bank.selfDischargePerHour(Math.min(state.bankC, hottestChargeC)), 0);
+    storedWh = bank.storedWh(kept);
+    state.stateOfCharge = kept;
+    ledger.selfDischargeWh[h] = beforeWh - storedWh;
+    ledger.bankStoredWh[h] = storedWh;
+    ledger.stateOfCharge[h] = kept;
+    if (kept < ledger.lowestStateOfCharge[h]!) ledger.lowestStateOfCharge[h] = kept;
+    heatW = ledger.bankLossWh[h]! - bank.gasEnergyWh(ledger.gassingAh[h]!) + beforeWh - storedWh;
+    state.bankC = cabinetStep(state.bankC, outdoorC, heatW, heaterW, 1, cabinet);
+    ledger.bankC[h] = state.bankC;
+    ledger.daysSinceFull[h] = charge.daysSinceFull;
+  }
+}
+
+/** Runs one piece of an hour, at most `leftH` long, and returns its length in hours. */
+function runMoment(
+  plant: Plant,
+  state: PlantState,
+  ledger: Ledger,
+  h: number,
+  heaterW: number,
+  leftH: number,
+  mayCut: boolean,
+): number {
+  const { bank, generator, chargeRules } = plant;
+  const { engine, charge, flow, bankC } = state;
+  const s = state.stateOfCharge;
+  if (generator !== null) {
+    const isFull = charge.stage === stages.float;
+    if (decideEngine(engine, generator, h, s, flow, charge.daysSinceFull, isFull) === 1) {
+      ledger.starts[h]!++;
+      beginBulk(charge);
+    }
+  }
+  const loaded = isLoaded(engine);
+  // The rest voltage of lithium cells bends so sharply at both ends that discharge needs the middle as well.
+  const midpointAlways = bank.chemistry === 'lithium-iron-phosphate';
+  solveBus(flow, plant, h, s, bankC, charge.stage, loaded, heaterW);
+  let hours = leftH;
+  if (mayCut) hours = cutAtEvents(plant, state, h, leftH);
+  if (flow.ratePerH > 0 || midpointAlways) {
+    const wantAtStartW = flow.engineWantW;
+    solveBus(
+      flow,
+      plant,
+      h,
+      Math.min(Math.max(s + (flow.ratePerH * hours) / 2, 0), 1),
+      bankC,
+      charge.stage,
+      loaded,
+      heaterW,
+    );
+    if (mayCut) {
+      if (loaded && generator!.stopAtBulkEnd) hours = cutAtBulkEnd(flow, wantAtStartW, hours);
+      hours = cutAtEvents(plant, state, h, hours);
+    }
+  }
+  // No crumb of the hour is left over: it would be load that nobody accounts for.
+  if (leftH - hours < sameMomentH) hours = leftH;
+  const next = Math.min(Math.max(s + flow.ratePerH * hours, 0), 1);
+  let engineDcInW = 0;
+  if (generator !== null && engine.phase !== phases.off) {
+    engineDcInW = flow.engineToDcW / generator.chargerEfficiency;
+    ledger.generatorH[h]! += hours;
+    ledger.fuelL[h]! += fuelLPerH(flow.engineToAcW + engineDcInW, generator) * hours;
+  }
+  postMoment(ledger, plant, flow, h, hours, heaterW, bank.storedWh(next) - bank.storedWh(s), engineDcInW, loaded);
+  if (next < ledger.lowestStateOfCharge[h]!) ledger.lowestStateOfCharge[h] = next;
+  if (flow.atVoltageLimit && flow.amps >= 0) holdVoltage(charge, chargeRules, hours, flow.amps, bankC);
+  if (generator !== null) advanceEngine(engine, generator, hours, flow.voltageV);
+  state.stateOfCharge = next;
+  return hours;
+}
+
+/** How long the flow just solved may go on before something happens, h. */
+function cutAtEvents(plant: Plant, state: PlantState, h: number, mostH: number): number {
+  const { generator, chargeRules } = plant;
+  const { flow, engine, charge, stateOfCharge: s } = state;
+  const rate = flow.ratePerH;
+  let hours = mostH;
+  if (rate > 0) {
+    hours = Math.min(hours, (1 - s) / rate, Math.max(Math.min(stepInBulk, stepNearFull * (1 - s)), 1e-5) / rate);
+  } else if (rate < 0) {
+    hours = Math.min(hours, (s - flow.emptyAt) / -rate, stepInBulk / -rate);
+  }
+  hours = Math.min(hours, hoursToStageEnd(charge, chargeRules, flow.atVoltageLimit));
+  if (generator !== null) hours = Math.min(hours, hoursToEngineEvent(engine, generator, h, s, rate, flow.voltageV));
+  return Math.min(Math.max(hours, sameMomentH), mostH);
+}
+
+/** Shortens a piece in which the bank's wish falls below what the engine can give: there the bulk charge ends. */
+function cutAtBulkEnd(flow: BusFlow, wantAtStartW: number, hours: number): number {
+  const atStart = wantAtStartW - flow.engineLimitW;
+  const atMiddle = flow.engineWantW - flow.engineLimitW;
+  // The wish falls almost straight within one piece: where it crosses the limit, seen from its start and middle.
+  if (atStart <= 0 || atStart - 2 * (atStart - atMiddle) >= 0) return hours;
+  return Math.max((hours / 2) * (atStart / (atStart - atMiddle)), sameMomentH);
+}

@@ -1,0 +1,125 @@
+import { readFileSync } from 'node:fs';
+import { dirname, resolve } from 'node:path';
+import {
+  type Appliance,
+  converterYear,
+  type Driver,
+  dullestSpell,
+  type Inverter,
+  inverterLosses,
+  inverterYear,
+  type LoadEvent,
+  type LoadYear,
+  loadYear,
+  type MeasuredLoad,
+  readLoadTable,
+} from '@wintergap/loads';
+import type { Site, SiteEvent, SiteInverter, SiteLoad, SiteMeasured } from '@wintergap/site';
+import { firstWeekday } from '@wintergap/site';
+import type { WeatherYear } from '@wintergap/weather';
+
+/** The loads of a year on both sides of inverter and converter. */
+export interface LoadStage {
+  load: LoadYear;
+  inverter: Inverter | null;
+  inverterInputW: Float64Array;
+  converterInputW: Float64Array;
+}
+
+/** Days over which the dullest spell is sought, for events placed there. */
+const dullSpellDays = 3;
+
+/** Runs the site's loads through the year. */
+export function loadStage(site: Site, siteFile: string, weather: WeatherYear, upShare: Float64Array): LoadStage {
+  const weekday = firstWeekday(site);
+  const roomC = weather.airC.map((airC) => Math.max(airC + site.rooms.above, site.rooms.atLeast));
+  const context = {
+    airC: weather.airC,
+    upShare,
+    firstWeekday: weekday,
+    roomC,
+    dullSpellDay: dullestSpell(weather.ghiWm2, dullSpellDays).firstDay,
+  };
+  const measured = site.measuredLoad ? [measuredLoad(site.measuredLoad, siteFile, weekday)] : [];
+  const load = loadYear(site.loads.map(applianceOf), site.events.map(eventOf), context, measured);
+  const inverter = site.inverter ? inverterOf(site.inverter) : null;
+  const { converter } = site;
+  return {
+    load,
+    inverter,
+    inverterInputW: inverter ? inverterYear(load.acW, inverter) : new Float64Array(8760),
+    converterInputW: converter
+      ? converterYear(load.dcW, { efficiency: converter.efficiency, idleW: converter.idle })
+      : load.dcW,
+  };
+}
+
+function measuredLoad({ file, yearly }: SiteMeasured, siteFile: string, weekday: number): MeasuredLoad {
+  const path = resolve(dirname(siteFile), file);
+  let text: string;
+  try {
+    text = readFileSync(path, 'utf8');
+  } catch (error) {
+    throw new RangeError(
+      `${path} cannot be read (${(error as NodeJS.ErrnoException).code}); expected a table of loads`,
+    );
+  }
+  return readLoadTable(text, {
+    source: file,
+    firstWeekday: weekday,
+    ...(yearly !== undefined && { scaleToKWh: yearly / 1000 }),
+  });
+}
+
+function applianceOf({ name, power, count, bus, runs, perDay, when, standby, surge }: SiteLoad): Appliance {
+  const drivenBy = driverOf(when);
+  return {
+    name,
+    powerW: power,
+    count,
+    bus,
+    standbyW: standby,
+    ...(perDay !== undefined ? { runs: { minutesPerDay: perDay * 60 } } : runs !== undefined && { runs }),
+    ...(when.hours && { hours: when.hours }),
+    ...(when.days && { days: when.days }),
+    ...(when.season && { season: when.season.map(({ from, to }) => ({ fromDay: from, toDay: to })) }),
+    ...(surge !== undefined && { surge: { powerW: Math.max(surge, power) } }),
+    ...(drivenBy && { drivenBy }),
+  };
+}
+
+function driverOf({ outdoorBelow, fullAt, dark, roomAt, perK, guests }: SiteLoad['when']): Driver | null {
+  if (outdoorBelow !== undefined) {
+    return { kind: 'outdoor', belowC: outdoorBelow, ...(fullAt !== undefined && { fullAtC: fullAt }) };
+  }
+  if (dark) return { kind: 'daylight' };
+  if (roomAt !== undefined) return { kind: 'room', referenceC: roomAt, perK };
+  if (guests) {
+    return { kind: 'guests', periods: guests.map(({ from, to, times }) => ({ fromDay: from, toDay: to, times })) };
+  }
+  return null;
+}
+
+function eventOf({ name, on, at, lasts, energy, power, days, bus }: SiteEvent): LoadEvent {
+  return {
+    name,
+    day: on === 'dullest spell' ? 'dullest-spell' : on,
+    startHour: at,
+    hours: lasts,
+    uses: power !== undefined ? { powerW: power } : { energyWh: energy ?? 0 },
+    bus,
+    daysInRow: days,
+  };
+}
+
+function inverterOf({ power, surge, idle, efficiency, search }: SiteInverter): Inverter {
+  const { proportionalLoss, squareLoss } = inverterLosses(power, idle, { kind: 'peak', efficiency });
+  return {
+    powerW: power,
+    surgeW: surge ?? power,
+    idleW: idle,
+    proportionalLoss,
+    squareLoss,
+    ...(search && { search: { idleW: search.idle, belowW: search.below } }),
+  };
+}

@@ -1,0 +1,29 @@
+import { type SunYear, sunYear } from '@wintergap/irradiance';
+import { groundAlbedo, snowDepthFromDays } from '@wintergap/mounts';
+import type { Site } from '@wintergap/site';
+import { snowDepthFrom, type WeatherYear } from '@wintergap/weather';
+import type { StageCache } from './stage-cache.js';
+
+/** The sun and the ground around the arrays. */
+export interface Outdoors {
+  sun: SunYear;
+  /** `null` when the weather says nothing of snow. */
+  snowDepthM: Float64Array | null;
+  albedo: Float64Array;
+}
+
+export function outdoorsStage(site: Site, weather: WeatherYear, weatherKey: unknown, stages: StageCache): Outdoors {
+  const { place, ground, calendarYear } = site;
+  const sun = stages.get('sun', { place, calendarYear }, () =>
+    sunYear({ latitudeDeg: place.latitude, longitudeDeg: place.longitude, utcOffsetH: place.utcOffset }, calendarYear),
+  );
+  const { snowDepthM, albedo } = stages.get('ground', { weather: weatherKey, snow: site.snow.days, ground }, () => {
+    const depth =
+      snowDepthFrom(weather) ?? (site.snow.days ? snowDepthFromDays(site.snow.days, weather.airC, snowSeed) : null);
+    return { snowDepthM: depth, albedo: groundAlbedo(depth, ground.albedo, ground.snowAlbedo, weather.albedo) };
+  });
+  return { sun, snowDepthM, albedo };
+}
+
+/** The same winter every time. */
+const snowSeed = 1;
