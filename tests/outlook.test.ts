@@ -1,4 +1,4 @@
-import { copyFileSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { copyFileSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -8,6 +8,7 @@ import { type OutlookTask, outlookFrom, outlookOf, outlookWeather, type YearFigu
 import { usualAnomaly } from '@wintergap/weather';
 import { simulateSite } from '@wintergap/year';
 import { afterAll, expect, test } from 'vitest';
+import { builtPackage } from './built-program.js';
 
 const root = join(import.meta.dirname, '..');
 const file = join(root, 'examples/kettle-pond.yaml');
@@ -23,9 +24,9 @@ afterAll(() => rmSync(folder, { recursive: true }));
 const five = await outlookOf(task(5));
 
 test('the same seed gives the same years to the last bit, in this thread and on two workers', async () => {
-  const built = join(root, 'packages/study/dist/index.js');
-  if (!existsSync(built)) throw new Error('the packages are not built: npm run build');
-  const { outlookOf: outlookOfBuilt } = (await import(pathToFileURL(built).href)) as { outlookOf: typeof outlookOf };
+  const { outlookOf: outlookOfBuilt } = (await import(pathToFileURL(builtPackage('study')).href)) as {
+    outlookOf: typeof outlookOf;
+  };
   const { years } = await outlookOfBuilt(task(5), { workers: 2 });
   expect(years.map((year) => Object.values(year))).toEqual(five.years.map((year) => Object.values(year)));
 });

@@ -1,20 +1,16 @@
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Contract } from '@wintergap/tally';
 import Papa from 'papaparse';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, expect, test } from 'vitest';
+import { program } from './built-program.js';
 
 const root = join(import.meta.dirname, '..');
-const program = join(root, 'packages/cli/bin/wintergap.js');
 const site = join(root, 'examples/kettle-pond.yaml');
 const folder = mkdtempSync(join(tmpdir(), 'wintergap-'));
 
-beforeAll(() => {
-  if (!existsSync(join(root, 'packages/cli/bundle/main.js')))
-    throw new Error('the program is not built: npm run build');
-});
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 function run(...args: string[]) {

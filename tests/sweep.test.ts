@@ -7,9 +7,9 @@ import { changedDesign, loadSite } from '@wintergap/site';
 import { planSweep, runSweep, type SweepRow, sweepResults, wholeSweep } from '@wintergap/study';
 import { simulateSite } from '@wintergap/year';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { program } from './built-program.js';
 
 const root = join(import.meta.dirname, '..');
-const program = join(root, 'packages/cli/bin/wintergap.js');
 const folder = mkdtempSync(join(tmpdir(), 'sweep-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 const inFolder = (name: string) => join(folder, name);
@@ -57,11 +57,8 @@ test('a row of a sweep is what a run of that design alone gives, to the last bit
   expect(failed).toBe(4);
 });
 
-const isBuilt = existsSync(program) && spawnSync(process.execPath, [program, 'sweep', '--help']).status === 0;
-const why = isBuilt ? '' : ' (skipped: the program is not built; run npm run build)';
 /** A test of the built program; it starts it several times over. */
-const ofProgram = (title: string, body: () => void | Promise<void>) =>
-  test.skipIf(!isBuilt)(title, { timeout: 180_000 }, body);
+const ofProgram = (title: string, body: () => void | Promise<void>) => test(title, { timeout: 180_000 }, body);
 
 const run = (...args: string[]) =>
   execFileSync(process.execPath, [program, 'sweep', ...args], {
@@ -73,10 +70,10 @@ const rowsIn = (name: string) =>
   existsSync(inFolder(name)) ? readFileSync(inFolder(name), 'utf8').split('\n').length - 3 : 0;
 
 beforeAll(() => {
-  if (isBuilt) run(site, '--workers', '1', '--out', inFolder('reference.csv'));
+  run(site, '--workers', '1', '--out', inFolder('reference.csv'));
 }, 60_000);
 
-ofProgram(`any number of workers writes the same bytes${why}`, () => {
+ofProgram('any number of workers writes the same bytes', () => {
   expect(rowsIn('reference.csv')).toBe(designs);
   const page = run(site, '--workers', '3', '--out', inFolder('three.csv'));
   expect(bytes('three.csv').equals(bytes('reference.csv'))).toBe(true);
@@ -86,7 +83,7 @@ ofProgram(`any number of workers writes the same bytes${why}`, () => {
   expect(run(site, '--workers', '3', '--out', inFolder('three.csv'))).toBe(page);
 });
 
-ofProgram(`parts join to the bytes of one run${why}`, () => {
+ofProgram(`parts join to the bytes of one run`, () => {
   const parts = [1, 2, 3].map((index) => {
     const part = inFolder(`part-${index}.csv`);
     run(site, '--workers', String(index), '--part', `${index}/3`, '--out', part);
@@ -101,7 +98,7 @@ ofProgram(`parts join to the bytes of one run${why}`, () => {
   expect(wrong.stderr).toBe('designs 9 to 16 of the sweep are missing: no part holds them\n');
 });
 
-ofProgram(`a seeded sample gives the rows of the full grid, in either format${why}`, () => {
+ofProgram(`a seeded sample gives the rows of the full grid, in either format`, () => {
   const sampled = siteWith('sampled.yaml', `${section}  sample: { count: 7, seed: 4 }\n`);
   run(sampled, '--workers', '2', '--out', inFolder('sampled.csv'));
   const full = readFileSync(inFolder('reference.csv'), 'utf8').split('\n');
@@ -130,7 +127,7 @@ async function killedAt(name: string, rows: number, workers: string): Promise<vo
   await ended;
 }
 
-ofProgram(`a sweep killed twice in its midst goes on without losing or repeating a design${why}`, async () => {
+ofProgram(`a sweep killed twice in its midst goes on without losing or repeating a design`, async () => {
   await killedAt('killed.csv', 1, '2');
   const after = rowsIn('killed.csv');
   expect(after).toBeGreaterThan(0);
@@ -143,7 +140,7 @@ ofProgram(`a sweep killed twice in its midst goes on without losing or repeating
   expect(bytes('killed.csv').equals(bytes('reference.csv'))).toBe(true);
 });
 
-ofProgram(`a file of other settings is not continued, a wrong section not run${why}`, () => {
+ofProgram(`a file of other settings is not continued, a wrong section not run`, () => {
   const changed = siteWith('changed.yaml', section.replace('30 %', '35 %'));
   copyFileSync(inFolder('reference.csv'), inFolder('kept.csv'));
   const other = spawnSync(process.execPath, [program, 'sweep', changed, '--out', inFolder('kept.csv')], {
@@ -162,30 +159,27 @@ const version = spawnSync('parallel', ['--version'], { encoding: 'utf8' }).stdou
 const hasParallel = version.startsWith('GNU parallel');
 const whyNot = hasParallel ? '' : ' (skipped: GNU parallel is not installed)';
 
-test.skipIf(!isBuilt || !hasParallel)(
-  `GNU parallel runs the parts, an unfinished one again${why || whyNot}`,
-  async () => {
-    // One part is there in part, as a machine that failed would leave it.
-    const lines = existsSync(inFolder('part-2.csv')) ? readFileSync(inFolder('part-2.csv'), 'utf8').split('\n') : [];
-    writeFileSync(inFolder('spread-2.csv'), lines.slice(0, 6).join('\n').slice(0, -5));
-    const command = `${process.execPath} ${program} sweep site.yaml --workers 1 --part {}/3 --out spread-{}.csv`;
-    execFileSync(
-      'parallel',
-      [
-        '--will-cite',
-        '--jobs',
-        String(Math.min(3, availableParallelism())),
-        '--halt',
-        'soon,fail=1',
-        command,
-        ':::',
-        '1',
-        '2',
-        '3',
-      ],
-      { cwd: folder, stdio: 'ignore' },
-    );
-    run('--join', inFolder('spread.csv'), ...[1, 2, 3].map((index) => inFolder(`spread-${index}.csv`)));
-    expect(bytes('spread.csv').equals(bytes('reference.csv'))).toBe(true);
-  },
-);
+test.skipIf(!hasParallel)(`GNU parallel runs the parts, an unfinished one again${whyNot}`, async () => {
+  // One part is there in part, as a machine that failed would leave it.
+  const lines = existsSync(inFolder('part-2.csv')) ? readFileSync(inFolder('part-2.csv'), 'utf8').split('\n') : [];
+  writeFileSync(inFolder('spread-2.csv'), lines.slice(0, 6).join('\n').slice(0, -5));
+  const command = `${process.execPath} ${program} sweep site.yaml --workers 1 --part {}/3 --out spread-{}.csv`;
+  execFileSync(
+    'parallel',
+    [
+      '--will-cite',
+      '--jobs',
+      String(Math.min(3, availableParallelism())),
+      '--halt',
+      'soon,fail=1',
+      command,
+      ':::',
+      '1',
+      '2',
+      '3',
+    ],
+    { cwd: folder, stdio: 'ignore' },
+  );
+  run('--join', inFolder('spread.csv'), ...[1, 2, 3].map((index) => inFolder(`spread-${index}.csv`)));
+  expect(bytes('spread.csv').equals(bytes('reference.csv'))).toBe(true);
+});

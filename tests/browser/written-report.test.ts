@@ -1,21 +1,18 @@
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, expect, test } from 'vitest';
+import { program } from '../built-program.js';
 
 const root = join(import.meta.dirname, '..', '..');
 const bundle = join(root, 'packages/cli/bundle');
 const site = join(root, 'examples/kettle-pond.yaml');
 const folder = mkdtempSync(join(tmpdir(), 'wintergap-html-'));
 
-beforeAll(() => {
-  if (!existsSync(join(bundle, 'main.js'))) throw new Error('the program is not built: npm run build');
-});
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 function run(...args: string[]) {
-  const program = join(root, 'packages/cli/bin/wintergap.js');
   return spawnSync(process.execPath, [program, ...args], { encoding: 'utf8', cwd: folder });
 }
 
