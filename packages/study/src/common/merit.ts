@@ -1,0 +1,53 @@
+import type { YearFigures } from '../year-figures.js';
+import { type PairedDifference, pairedDifference } from './paired-difference.js';
+
+/** A design and its figures in each of the common years, in their order. */
+export interface DesignYears {
+  name: string;
+  years: readonly YearFigures[];
+}
+
+/** What designs of a place are held against each other by. */
+export type Merit = 'generatorHours' | 'darkKWh';
+
+/** Engine hours where any design runs an engine, otherwise the load that stays dark. */
+export function meritOf(designs: readonly DesignYears[]): Merit {
+  const runs = designs.some(({ years }) => years.some(({ generatorHours }) => generatorHours > 0));
+  return runs ? 'generatorHours' : 'darkKWh';
+}
+
+/** Nobody decides on less than half an hour of engine a year, nor on less than a hundredth of what there is. */
+const smallestHours = 0.5;
+/** Nor on half a kilowatt-hour of dark load. */
+const smallestDarkKWh = 0.5;
+const smallestShare = 0.01;
+
+const valuesOf = (design: DesignYears, figure: keyof YearFigures): number[] =>
+  design.years.map((year) => year[figure] as number);
+
+/** The least mean difference from `base` that counts in a figure. */
+function smallestThatMatters(base: readonly number[], figure: Merit): number {
+  const mean = base.reduce((sum, value) => sum + value, 0) / base.length;
+  return Math.max(figure === 'generatorHours' ? smallestHours : smallestDarkKWh, smallestShare * mean);
+}
+
+/** What a design has more of its place's merit figure than the other, over the common years. */
+export function meritDifference(design: DesignYears, base: DesignYears, merit: Merit): PairedDifference {
+  const of = valuesOf(base, merit);
+  return pairedDifference(valuesOf(design, merit), of, smallestThatMatters(of, merit));
+}
+
+/**
+ * Whether a design is better than another beyond chance: less engine time, and no more load left dark for it; or as much
+ * engine time and less dark load.
+ */
+export function isBetter(design: DesignYears, other: DesignYears): boolean {
+  const dark = meritDifference(design, other, 'darkKWh').verdict;
+  const hours = meritDifference(design, other, 'generatorHours').verdict;
+  return (hours === 'less' && dark !== 'more') || (dark === 'less' && hours !== 'more');
+}
+
+/** The designs that no other is better than, in their order: one winner, or those that chance does not tell apart. */
+export function leadersOf<Design extends DesignYears>(designs: readonly Design[]): Design[] {
+  return designs.filter((design) => !designs.some((other) => other !== design && isBetter(other, design)));
+}

@@ -1,0 +1,51 @@
+import fc from 'fast-check';
+import { sampleVariance } from 'simple-statistics';
+import { expect, test } from 'vitest';
+import { pairedDifference, yearsMean } from './paired-difference.js';
+
+// Student (1908), Biometrika 6, section IX: additional hours of sleep of ten patients under two drugs. His mean
+// difference is 1.58 with a standard deviation (divisor n) of 1.17, so 1.17 / sqrt(9) = 0.39 (0.389 in later texts).
+const dextro = [0.7, -1.6, -0.2, -1.2, -0.1, 3.4, 3.7, 0.8, 0, 2];
+const laevo = [1.9, 0.8, 1.1, 0.1, -0.1, 4.4, 5.5, 1.6, 4.6, 3.4];
+
+test("Student's own example of paired differences", () => {
+  const { mean, standardError, lessIn, equalIn, verdict } = pairedDifference(laevo, dextro);
+  expect(mean).toBeCloseTo(1.58, 10);
+  expect(standardError).toBeCloseTo(0.389, 3);
+  expect([lessIn, equalIn, verdict]).toEqual([0, 1, 'more']);
+});
+
+// The same data are a standard example of statistics texts: t = 4.0621 at 9 degrees of freedom (from memory).
+test('mean over standard error is the printed t, and the range spans 1.833 standard errors', () => {
+  const { mean, standardError, low, high } = pairedDifference(laevo, dextro);
+  expect(mean / standardError).toBeCloseTo(4.0621, 3);
+  // t(0.95) at 9 degrees of freedom is 1.833, Abramowitz and Stegun table 26.10 (from memory).
+  expect((high! - low!) / 2 / standardError).toBeCloseTo(1.833, 2);
+  const differences = laevo.map((hours, i) => hours - dextro[i]!);
+  expect(standardError).toBeCloseTo(Math.sqrt(sampleVariance(differences) / 10), 12);
+});
+
+test('a difference within two standard errors is none, and so is one too small to matter', () => {
+  expect(pairedDifference([3, 0, 0, 0], [0, 0, 0, 1]).verdict).toBe('none');
+  expect(pairedDifference([1.1, 2.1, 3.1], [1, 2, 3], 0.5).verdict).toBe('none');
+  expect(pairedDifference([1.1, 2.1, 3.1], [1, 2, 3], 0.05).verdict).toBe('more');
+  expect(pairedDifference([7], [9]).verdict).toBe('none');
+});
+
+test('turning the pair round turns the sign and nothing else', () => {
+  const hours = fc.array(fc.double({ min: 0, max: 500, noNaN: true }), { minLength: 2, maxLength: 30 });
+  fc.assert(
+    fc.property(hours, hours, (a, b) => {
+      const n = Math.min(a.length, b.length);
+      const one = pairedDifference(a.slice(0, n), b.slice(0, n));
+      const other = pairedDifference(b.slice(0, n), a.slice(0, n));
+      expect(other.mean).toBeCloseTo(-one.mean, 9);
+      expect(other.standardError).toBeCloseTo(one.standardError, 9);
+      expect(one.lessIn + other.lessIn + one.equalIn).toBe(n);
+    }),
+  );
+});
+
+test('one year has a mean and no range', () => {
+  expect(yearsMean([52])).toEqual({ mean: 52, standardError: 0, low: null, high: null, years: 1 });
+});
