@@ -1,3 +1,4 @@
+export { type CommonYears, type CommonYearsWish, commonYears, usualCommonYears } from './common/common-years.js';
 export { type NamedResult, reasonRuns, type VariantReasons, variantReasons } from './compare/variant-reasons.js';
 export type { DesignAxis } from './design/axis.js';
 export { type DesignOrder, designCount, type SweepPart, wholeSweep } from './design/order.js';

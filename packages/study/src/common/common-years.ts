@@ -1,0 +1,67 @@
+import type { Site } from '@wintergap/site';
+import type { WeatherYear } from '@wintergap/weather';
+import { StageCache, siteWeather } from '@wintergap/year';
+import { createWeatherYears, type OutlookWeather, outlookWeather } from '../outlook/years.js';
+
+/** Weather years that every design of a comparison meets, the same for each. */
+export interface CommonYears {
+  /** How many; `weatherOf` takes 0 to `count` - 1. */
+  count: number;
+  /** `real`: as the site's files have them; `resampled`: from days of its files; `made`: from its twelve monthly means. */
+  kind: OutlookWeather['kind'];
+  /** The years as an outlook of the site names them, with seed and spread. */
+  weather: OutlookWeather;
+  /** One year's weather, made when first asked for; the same object every time. */
+  weatherOf(index: number): WeatherYear;
+}
+
+export interface CommonYearsWish {
+  /** 25 when left out, or all the site's real years if it names several; 1 is the year of its file, or of its means, alone. */
+  years?: number;
+  seed?: number;
+}
+
+export const usualCommonYears = 25;
+
+/**
+ * The weather years for a comparison of designs at one site. They are those an outlook of the site begins with, so
+ * figures of both agree. Year `i` depends on the site's weather, the seed and `i` alone.
+ *
+ * @param siteFile relative paths of weather files count from its folder
+ * @throws SiteError or WeatherError for weather that cannot be used, RangeError for numbers out of range
+ */
+export function commonYears(site: Site, siteFile: string, { years, seed }: CommonYearsWish = {}): CommonYears {
+  const several = 'otherYears' in site.weather && (site.weather.otherYears?.length ?? 0) > 0;
+  if (years === 1) {
+    const only = siteWeather(site, siteFile, new StageCache(1));
+    return {
+      count: 1,
+      kind: 'months' in site.weather ? 'made' : 'real',
+      weather: { kind: 'real', years: 1 },
+      weatherOf: kept(1, () => only),
+    };
+  }
+  const wanted = several ? years : (years ?? usualCommonYears);
+  const weather = outlookWeather(site, {
+    ...(wanted !== undefined && { years: wanted }),
+    ...(seed !== undefined && { seed }),
+  });
+  return {
+    count: weather.years,
+    kind: weather.kind,
+    weather,
+    weatherOf: kept(weather.years, createWeatherYears(site, siteFile, weather)),
+  };
+}
+
+function kept(count: number, make: (index: number) => WeatherYear): (index: number) => WeatherYear {
+  const years = new Map<number, WeatherYear>();
+  return (index) => {
+    if (!Number.isInteger(index) || index < 0 || index >= count) {
+      throw new RangeError(`the common years are numbered 0 to ${count - 1}, got ${index}`);
+    }
+    const year = years.get(index) ?? make(index);
+    years.set(index, year);
+    return year;
+  };
+}
