@@ -1,3 +1,4 @@
+import { OutOfRangeError } from '@wintergap/ground';
 /** How a module sheds heat: by wind (Faiman 2008), or by its nominal operating cell temperature alone. */
 export type CellCooling =
   | {
@@ -44,21 +45,21 @@ export function cellTemperatureYear(
 ): Float64Array {
   const n = airC.length;
   if (planeWm2.length !== n || windMs.length !== n) {
-    throw new RangeError(
+    throw new OutOfRangeError(
       `airC, planeWm2 and windMs must have one length, got ${n}, ${planeWm2.length}, ${windMs.length}`,
     );
   }
   const cellC = new Float64Array(n);
   if (cooling.kind === 'noct') {
     const { noctC } = cooling;
-    if (!(noctC >= 30 && noctC <= 70)) throw new RangeError(`noctC must be 30 to 70, got ${noctC}`);
+    if (!(noctC >= 30 && noctC <= 70)) throw new OutOfRangeError(`noctC must be 30 to 70, got ${noctC}`);
     for (let h = 0; h < n; h++) cellC[h] = noctCellC(airC[h]!, planeWm2[h]!, noctC);
     return cellC;
   }
   const still = cooling.stillWm2K ?? faimanStillWm2K;
   const perWind = cooling.perWindWm2K ?? faimanPerWindWm2K;
-  if (!(still >= 5 && still <= 100)) throw new RangeError(`stillWm2K must be 5 to 100, got ${still}`);
-  if (!(perWind >= 0 && perWind <= 20)) throw new RangeError(`perWindWm2K must be 0 to 20, got ${perWind}`);
+  if (!(still >= 5 && still <= 100)) throw new OutOfRangeError(`stillWm2K must be 5 to 100, got ${still}`);
+  if (!(perWind >= 0 && perWind <= 20)) throw new OutOfRangeError(`perWindWm2K must be 0 to 20, got ${perWind}`);
   for (let h = 0; h < n; h++) cellC[h] = windCellC(airC[h]!, planeWm2[h]!, windMs[h]!, still, perWind);
   return cellC;
 }

@@ -1,3 +1,5 @@
+import { OutOfRangeError } from '@wintergap/ground';
+
 // Open-circuit factor of crystalline silicon by lowest temperature, as in a common US code table (from memory):
 // [lowest degC of the row, factor].
 const coldFactors: readonly (readonly [number, number])[] = [
@@ -25,7 +27,7 @@ const beyondPerK = 0.004;
  * Before sunrise the cells are as cold as the air, so the site's record low is the temperature that counts.
  */
 export function coldVoltageFactor(lowC: number): number {
-  if (!(lowC >= -90 && lowC <= 60)) throw new RangeError(`record low must be -90 to 60 degC, got ${lowC}`);
+  if (!(lowC >= -90 && lowC <= 60)) throw new OutOfRangeError(`record low must be -90 to 60 degC, got ${lowC}`);
   // A row holds down to and including its lowest whole degree.
   for (const [from, factor] of coldFactors) if (lowC >= from) return factor;
   return 1.25 + beyondPerK * (-40 - lowC);

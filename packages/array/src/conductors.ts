@@ -1,3 +1,5 @@
+import { OutOfRangeError } from '@wintergap/ground';
+
 // IEC 60028, international standard of resistance for copper: annealed copper at 20 degC.
 const copperOhmM20 = 1.724e-8;
 const copperPerK = 0.00393;
@@ -8,7 +10,7 @@ const strandLay = 1.02;
 /** Diameter of an American wire gauge number, mm (ASTM B258); 1/0 to 4/0 are 0, -1, -2, -3. */
 export function awgDiameterMm(gauge: number): number {
   if (!(Number.isInteger(gauge) && gauge >= -3 && gauge <= 40)) {
-    throw new RangeError(`wire gauge must be a whole number from 40 down to -3 (4/0), got ${gauge}`);
+    throw new OutOfRangeError(`wire gauge must be a whole number from 40 down to -3 (4/0), got ${gauge}`);
   }
   return 0.127 * 92 ** ((36 - gauge) / 39);
 }
@@ -30,9 +32,9 @@ export function copperOhmM(conductorC: number): number {
  * this, for 50 mm2 10 %.
  */
 export function conductorOhmPerM(areaMm2: number, conductorC: number): number {
-  if (!(areaMm2 >= 0.05 && areaMm2 <= 2000)) throw new RangeError(`areaMm2 must be 0.05 to 2000, got ${areaMm2}`);
+  if (!(areaMm2 >= 0.05 && areaMm2 <= 2000)) throw new OutOfRangeError(`areaMm2 must be 0.05 to 2000, got ${areaMm2}`);
   if (!(conductorC >= -80 && conductorC <= 150)) {
-    throw new RangeError(`conductorC must be -80 to 150, got ${conductorC}`);
+    throw new OutOfRangeError(`conductorC must be -80 to 150, got ${conductorC}`);
   }
   return (strandLay * copperOhmM(conductorC)) / (areaMm2 * 1e-6);
 }
@@ -48,7 +50,7 @@ export interface Cable {
 /** Resistance there and back, ohm. */
 export function cableOhm(cable: Cable): number {
   if (!(cable.lengthM >= 0 && cable.lengthM <= 10_000)) {
-    throw new RangeError(`lengthM must be 0 to 10000, got ${cable.lengthM}`);
+    throw new OutOfRangeError(`lengthM must be 0 to 10000, got ${cable.lengthM}`);
   }
   return 2 * cable.lengthM * conductorOhmPerM(cable.areaMm2, cable.conductorC);
 }
@@ -68,7 +70,7 @@ const hintA = [20, 25, 35, 50, 65, 85, 100, 115, 130, 150, 175, 200, 230];
  * the local code sets the allowed current, with its corrections for heat, bundling and terminals.
  */
 export function ampacityHintA(areaMm2: number): number {
-  if (!(areaMm2 > 0)) throw new RangeError(`areaMm2 must be above 0, got ${areaMm2}`);
+  if (!(areaMm2 > 0)) throw new OutOfRangeError(`areaMm2 must be above 0, got ${areaMm2}`);
   let k = 0;
   while (k < hintGauge.length - 2 && awgAreaMm2(hintGauge[k + 1]!) < areaMm2) k++;
   const low = Math.log(awgAreaMm2(hintGauge[k]!));

@@ -1,3 +1,4 @@
+import { OutOfRangeError } from '@wintergap/ground';
 import { type Controller, checkController, defaultMarginV, readCurve } from './controller.js';
 import { type DcYear, dcYear } from './dc-year.js';
 import { openCircuitVoltage } from './operating-point.js';
@@ -100,7 +101,7 @@ export interface ControllerLosses {
 /** The controller's losses at the bank voltages of a finished year. */
 export function controllerLosses(year: ControllerYear, bankV: Float64Array): ControllerLosses {
   const n = year.dc.powerW.length;
-  if (bankV.length !== n) throw new RangeError(`bankV must have ${n} hours, got ${bankV.length}`);
+  if (bankV.length !== n) throw new OutOfRangeError(`bankV must have ${n} hours, got ${bankV.length}`);
   const heldAwayW = new Float64Array(n);
   const conversionW = new Float64Array(n);
   const busW = new Float64Array(n);

@@ -1,3 +1,4 @@
+import { OutOfRangeError } from '@wintergap/ground';
 /** A charge controller between array and bank. Its absorption voltage and temperature compensation belong to the bank. */
 export type Controller = MaximumPowerController | DirectController;
 
@@ -50,25 +51,25 @@ export function checkController(controller: Controller): void {
   }
   const { loadFraction } = efficiency;
   if (loadFraction.length < 1 || loadFraction.length !== efficiency.efficiency.length) {
-    throw new RangeError(
+    throw new OutOfRangeError(
       `loadFraction and efficiency must have one length from 1, got ${loadFraction.length} and ${efficiency.efficiency.length}`,
     );
   }
   for (const share of efficiency.efficiency) checkEfficiency(share);
   for (let k = 0; k < loadFraction.length; k++) {
     if (!(loadFraction[k]! >= 0 && loadFraction[k]! <= 1 && (k === 0 || loadFraction[k]! > loadFraction[k - 1]!))) {
-      throw new RangeError(`loadFraction must rise within 0 to 1, got ${loadFraction.join(', ')}`);
+      throw new OutOfRangeError(`loadFraction must rise within 0 to 1, got ${loadFraction.join(', ')}`);
     }
   }
 }
 
 function checkEfficiency(value: number): void {
-  if (!(value > 0 && value <= 1)) throw new RangeError(`efficiency must be above 0 and up to 1, got ${value}`);
+  if (!(value > 0 && value <= 1)) throw new OutOfRangeError(`efficiency must be above 0 and up to 1, got ${value}`);
 }
 
 function atLeast(value: number, name: string, least: number): void {
   if (!(value >= least && Number.isFinite(value)))
-    throw new RangeError(`${name} must be ${least} or more, got ${value}`);
+    throw new OutOfRangeError(`${name} must be ${least} or more, got ${value}`);
 }
 
 /** Power that passes a limit on the current into the bank, W. */

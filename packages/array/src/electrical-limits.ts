@@ -1,3 +1,4 @@
+import { OutOfRangeError } from '@wintergap/ground';
 import { coldVoltageRatio } from './cold-voltage.js';
 import { ampacityHintA, type Cable, cableOhm, fuseHintA } from './conductors.js';
 import { type Controller, checkController, defaultMarginV } from './controller.js';
@@ -61,9 +62,9 @@ const coefficientLimit = 0.0007;
 export function electricalLimits(input: LimitsInput): Limit[] {
   checkController(input.controller);
   if (!(input.bankV > 0 && input.bankV <= 1000))
-    throw new RangeError(`bankV must be above 0 to 1000, got ${input.bankV}`);
+    throw new OutOfRangeError(`bankV must be above 0 to 1000, got ${input.bankV}`);
   if (!(input.hotCellC >= -50 && input.hotCellC <= 120)) {
-    throw new RangeError(`hotCellC must be -50 to 120, got ${input.hotCellC}`);
+    throw new OutOfRangeError(`hotCellC must be -50 to 120, got ${input.hotCellC}`);
   }
   const limits = [coldVoltage(input), controllerCurrent(input), conductorCurrent(input), voltageDrop(input)];
   if (input.strings >= 3) limits.push(stringFuse(input));

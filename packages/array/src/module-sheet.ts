@@ -1,3 +1,4 @@
+import { OutOfRangeError } from '@wintergap/ground';
 /** A module's data sheet at standard test conditions (1000 W/m2, 25 degC cell, air mass 1.5). */
 export interface ModuleSheet {
   /** Rated power, W. Left out: vmpV x impA. */
@@ -43,19 +44,19 @@ export function checkModuleSheet(sheet: ModuleSheet): void {
   // A curve that bends one way only (concave) has its maximum power above half of each end point.
   const { vmpV, impA, vocV, iscA, powerW } = sheet;
   if (!(vmpV > 0.5 * vocV && vmpV < vocV)) {
-    throw new RangeError(`vmpV must lie between half of vocV and vocV (${vocV / 2} to ${vocV} V), got ${vmpV}`);
+    throw new OutOfRangeError(`vmpV must lie between half of vocV and vocV (${vocV / 2} to ${vocV} V), got ${vmpV}`);
   }
   if (!(impA > 0.5 * iscA && impA < iscA)) {
-    throw new RangeError(`impA must lie between half of iscA and iscA (${iscA / 2} to ${iscA} A), got ${impA}`);
+    throw new OutOfRangeError(`impA must lie between half of iscA and iscA (${iscA / 2} to ${iscA} A), got ${impA}`);
   }
   const fillFactor = (vmpV * impA) / (vocV * iscA);
   if (fillFactor < 0.4 || fillFactor > 0.9) {
-    throw new RangeError(
+    throw new OutOfRangeError(
       `fill factor vmpV x impA / (vocV x iscA) must be 0.4 to 0.9, got ${fillFactor.toFixed(3)}: check vmpV and impA`,
     );
   }
   if (powerW !== undefined && !(Math.abs(powerW / (vmpV * impA) - 1) <= powerTolerance)) {
-    throw new RangeError(
+    throw new OutOfRangeError(
       `powerW must agree with vmpV x impA (${(vmpV * impA).toFixed(1)} W) within ${100 * powerTolerance} %, got ${powerW}`,
     );
   }
@@ -63,13 +64,13 @@ export function checkModuleSheet(sheet: ModuleSheet): void {
   const perCellV = vocV / sheet.cells;
   const [low, high] = sheet.technology === 'thin-film' ? [0.3, 3] : [0.45, 0.8];
   if (perCellV < low || perCellV > high) {
-    throw new RangeError(
+    throw new OutOfRangeError(
       `vocV per cell must be ${low} to ${high} V, got ${perCellV.toFixed(3)} with ${sheet.cells} cells: ` +
         'cells counts those in series (a half-cut module with 144 half cells has 72)',
     );
   }
   if (sheet.areaM2 !== undefined && vmpV * impA > 350 * sheet.areaM2) {
-    throw new RangeError(
+    throw new OutOfRangeError(
       `areaM2 must leave the module below 35 % efficiency (${((vmpV * impA) / 350).toFixed(2)} m2 or more), got ${sheet.areaM2}`,
     );
   }
@@ -77,6 +78,6 @@ export function checkModuleSheet(sheet: ModuleSheet): void {
 
 function within(value: number, name: string, low: number, high: number, hint?: string): void {
   if (!(value >= low && value <= high)) {
-    throw new RangeError(`${name} must be ${low} to ${high}${hint ? `, ${hint}` : ''}, got ${value}`);
+    throw new OutOfRangeError(`${name} must be ${low} to ${high}${hint ? `, ${hint}` : ''}, got ${value}`);
   }
 }

@@ -1,3 +1,4 @@
+import { OutOfRangeError } from '@wintergap/ground';
 import { checkModuleSheet, type ModuleSheet } from './module-sheet.js';
 import { boltzmannEvPerK, type ModuleParameters, referenceK } from './translation.js';
 
@@ -34,7 +35,7 @@ export function solveModule(sheet: ModuleSheet): ModuleParameters {
   let feasible = smallestShare * sheet.vocV;
   let infeasible = 0.5 * sheet.vocV;
   if (!fitCurve(sheet, feasible, fit)) {
-    throw new RangeError(
+    throw new OutOfRangeError(
       `vmpV ${sheet.vmpV} and impA ${sheet.impA} fit no module curve between iscA ${sheet.iscA} and vocV ${sheet.vocV}`,
     );
   }

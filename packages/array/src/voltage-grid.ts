@@ -1,3 +1,4 @@
+import { OutOfRangeError } from '@wintergap/ground';
 import { diodeCurrent } from './single-diode.js';
 import { translateCurve } from './translation.js';
 import {
@@ -37,10 +38,10 @@ export function voltageGridYear(
 ): VoltageGrid {
   checkArrayYearInput(input);
   if (!(lowestV >= 0 && highestV > lowestV && highestV < 2000)) {
-    throw new RangeError(`lowestV and highestV must rise within 0 to 2000, got ${lowestV} and ${highestV}`);
+    throw new OutOfRangeError(`lowestV and highestV must rise within 0 to 2000, got ${lowestV} and ${highestV}`);
   }
   if (!(Number.isInteger(count) && count >= 2 && count <= 1000)) {
-    throw new RangeError(`count must be a whole number from 2 to 1000, got ${count}`);
+    throw new OutOfRangeError(`count must be a whole number from 2 to 1000, got ${count}`);
   }
   const { parameters, inSeries, cellC } = input;
   const strings = workingStrings(input);

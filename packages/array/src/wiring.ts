@@ -1,4 +1,4 @@
-import { hoursPerYear, monthStartHour } from '@wintergap/ground';
+import { hoursPerYear, monthStartHour, OutOfRangeError } from '@wintergap/ground';
 import type { ModuleParameters } from './translation.js';
 
 /** One array as wired, and the light and warmth it gets: what `dcYear` and `voltageGridYear` work from. */
@@ -25,31 +25,32 @@ export interface ArrayYearInput {
 export function checkArrayYearInput(input: ArrayYearInput): void {
   const { inSeries, strings, cableOhm, effectiveWm2, cellC, snowShare, soiling } = input;
   if (!(Number.isInteger(inSeries) && inSeries >= 1)) {
-    throw new RangeError(`inSeries must be a whole number from 1, got ${inSeries}`);
+    throw new OutOfRangeError(`inSeries must be a whole number from 1, got ${inSeries}`);
   }
   if (!(Number.isInteger(strings) && strings >= 1)) {
-    throw new RangeError(`strings must be a whole number from 1, got ${strings}`);
+    throw new OutOfRangeError(`strings must be a whole number from 1, got ${strings}`);
   }
-  if (!(cableOhm >= 0 && cableOhm < 1000)) throw new RangeError(`cableOhm must be 0 to 1000, got ${cableOhm}`);
+  if (!(cableOhm >= 0 && cableOhm < 1000)) throw new OutOfRangeError(`cableOhm must be 0 to 1000, got ${cableOhm}`);
   const n = effectiveWm2.length;
-  if (cellC.length !== n) throw new RangeError(`cellC must have ${n} hours like effectiveWm2, got ${cellC.length}`);
+  if (cellC.length !== n)
+    throw new OutOfRangeError(`cellC must have ${n} hours like effectiveWm2, got ${cellC.length}`);
   for (let h = 0; h < n; h++) {
     if (!(effectiveWm2[h]! >= 0 && effectiveWm2[h]! <= 3000)) {
-      throw new RangeError(`effectiveWm2 of hour ${h} must be 0 to 3000, got ${effectiveWm2[h]}`);
+      throw new OutOfRangeError(`effectiveWm2 of hour ${h} must be 0 to 3000, got ${effectiveWm2[h]}`);
     }
     if (!(cellC[h]! >= -100 && cellC[h]! <= 150)) {
-      throw new RangeError(`cellC of hour ${h} must be -100 to 150, got ${cellC[h]}`);
+      throw new OutOfRangeError(`cellC of hour ${h} must be -100 to 150, got ${cellC[h]}`);
     }
   }
   if (snowShare) {
-    if (snowShare.length !== n) throw new RangeError(`snowShare must have ${n} hours, got ${snowShare.length}`);
+    if (snowShare.length !== n) throw new OutOfRangeError(`snowShare must have ${n} hours, got ${snowShare.length}`);
     for (let h = 0; h < n; h++) checkShare(snowShare[h]!, `snowShare of hour ${h}`);
   }
   checkShare(input.mismatch ?? 0, 'mismatch');
   checkShare(input.age ?? 0, 'age');
   if (typeof soiling === 'object') {
     if (soiling.length !== 12 || n !== hoursPerYear) {
-      throw new RangeError(
+      throw new OutOfRangeError(
         `soiling by month needs 12 shares and ${hoursPerYear} hours, got ${soiling.length} and ${n}`,
       );
     }
@@ -58,7 +59,7 @@ export function checkArrayYearInput(input: ArrayYearInput): void {
 }
 
 function checkShare(value: number, name: string): void {
-  if (!(value >= 0 && value <= 1)) throw new RangeError(`${name} must be 0 to 1, got ${value}`);
+  if (!(value >= 0 && value <= 1)) throw new OutOfRangeError(`${name} must be 0 to 1, got ${value}`);
 }
 
 /**

@@ -1,4 +1,4 @@
-import { mustLie } from './bounds.js';
+import { mustLie, OutOfRangeError } from '@wintergap/ground';
 import { ratedPowerYear } from './derating.js';
 import { exerciseMask } from './exercise.js';
 import { type FuelLine, fuelLine } from './fuel-line.js';
@@ -61,7 +61,7 @@ export interface CompiledGenerator extends FuelLine {
  *
  * The losses of a DC set on the way to the bus are folded in: its rating and its fuel line are those at the bus.
  *
- * @throws RangeError or TypeError when a setting is out of range or missing
+ * @throws OutOfRangeError or TypeError when a setting is out of range or missing
  */
 export function compileGenerator(settings: GeneratorSettings, place: GeneratorPlace): CompiledGenerator {
   checkSettings(settings);
@@ -129,14 +129,14 @@ function checkSettings(settings: GeneratorSettings): void {
     mustLie('output.charger.efficiency', output.charger.efficiency, 0.1, 1);
   }
   checkStartRules(settings.start);
-  if (stop.length === 0) throw new RangeError('stop must have at least one rule');
+  if (stop.length === 0) throw new OutOfRangeError('stop must have at least one rule');
   let highestStart = 0;
   for (const rule of settings.start) if (rule.kind !== 'voltage') highestStart = Math.max(highestStart, rule.below);
   for (const rule of stop) {
     if (rule.kind !== 'charge') continue;
     mustLie('stop above', rule.above, 0, 1);
     if (rule.above <= highestStart) {
-      throw new RangeError(`stop above must be higher than start below ${highestStart}, got ${rule.above}`);
+      throw new OutOfRangeError(`stop above must be higher than start below ${highestStart}, got ${rule.above}`);
     }
   }
   mustLie('fullEveryDays', settings.fullEveryDays ?? 0, 0, 365);
@@ -148,7 +148,7 @@ function checkSettings(settings: GeneratorSettings): void {
     mustLie('startFailure.chance', startFailure.chance, 0, 1);
     mustLie('startFailure.retryAfterH', startFailure.retryAfterH, 0.05, 720);
     if (!Number.isInteger(startFailure.seed)) {
-      throw new RangeError(`startFailure.seed must be a whole number, got ${startFailure.seed}`);
+      throw new OutOfRangeError(`startFailure.seed must be a whole number, got ${startFailure.seed}`);
     }
   }
 }

@@ -40,6 +40,8 @@ test('the hourly rating follows the air', () => {
 });
 
 test('air that is not a year of numbers is refused', () => {
-  expect(() => ratedPowerYear(settings, 0, new Float64Array(24))).toThrow('airC must hold 8760 hours, got 24');
-  expect(() => ratedPowerYear(settings, 0, new Float64Array(8760).fill(Number.NaN))).toThrow('airC must be finite');
+  expect(() => ratedPowerYear(settings, 0, new Float64Array(24))).toThrow('airC must hold 8760 numbers, got 24');
+  expect(() => ratedPowerYear(settings, 0, new Float64Array(8760).fill(Number.NaN))).toThrow(
+    'airC at index 0 must be -90 to 70, got NaN',
+  );
 });

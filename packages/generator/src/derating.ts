@@ -1,4 +1,4 @@
-import { mustBeHourly, mustLie } from './bounds.js';
+import { hoursPerYear, mustHold, mustLie } from '@wintergap/ground';
 import type { GeneratorSettings } from './settings.js';
 
 /** How an air-breathing engine weakens with height and heat. */
@@ -29,7 +29,7 @@ export function ratedPowerYear(settings: GeneratorSettings, elevationM: number, 
   const derating = settings.derating ?? commonDerating;
   mustLie('output.powerW', powerW, 1, 1e9);
   mustLie('elevationM', elevationM, -500, 9000);
-  mustBeHourly('airC', airC);
+  mustHold('airC', airC, hoursPerYear, -90, 70);
   if (derating.kind === 'linear') {
     mustLie('derating.freeM', derating.freeM, -500, 9000);
     mustLie('derating.perM', derating.perM, 0, 1);

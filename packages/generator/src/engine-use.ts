@@ -1,4 +1,4 @@
-import { mustLie } from './bounds.js';
+import { mustLie } from '@wintergap/ground';
 import { fuelProperties } from './fuels.js';
 import type { GeneratorSettings } from './settings.js';
 

@@ -1,4 +1,4 @@
-import { mustLie } from './bounds.js';
+import { mustLie, OutOfRangeError } from '@wintergap/ground';
 
 export interface Exercise {
   everyDays: number;
@@ -17,7 +17,9 @@ export function exerciseMask({ everyDays, minutes, atHour = 10 }: Exercise, acce
   mustLie('exercise.minutes', minutes, 1, 600);
   mustLie('exercise.atHour', atHour, 0, 23);
   if (!Number.isInteger(everyDays) || !Number.isInteger(atHour)) {
-    throw new RangeError(`exercise must be every whole number of days at a whole hour, got ${everyDays} and ${atHour}`);
+    throw new OutOfRangeError(
+      `exercise must be every whole number of days at a whole hour, got ${everyDays} and ${atHour}`,
+    );
   }
   const mask = new Uint8Array(8760);
   for (let day = everyDays - 1; day < 365; day += everyDays) {

@@ -1,4 +1,4 @@
-import { mustLie } from './bounds.js';
+import { mustLie } from '@wintergap/ground';
 import { type FuelKind, fuelProperties } from './fuels.js';
 
 /** The engine's fuel and how much of it flows. */

@@ -1,4 +1,4 @@
-import { mustLie } from './bounds.js';
+import { mustLie, OutOfRangeError } from '@wintergap/ground';
 
 /** When people accept the noise of a running engine. */
 export interface HoursAccepted {
@@ -27,9 +27,10 @@ export function acceptedMask(accepted: HoursAccepted, firstWeekday: number): Uin
     mustLie('accepted hour', from, 0, 24);
     mustLie('accepted hour', to, 0, 24);
     if (!Number.isInteger(from) || !Number.isInteger(to)) {
-      throw new RangeError(`accepted hours must be whole, got [${from}, ${to}]`);
+      throw new OutOfRangeError(`accepted hours must be whole, got [${from}, ${to}]`);
     }
-    if (from === to) throw new RangeError(`accepted hours must differ, got [${from}, ${to}]; a whole day is [0, 24]`);
+    if (from === to)
+      throw new OutOfRangeError(`accepted hours must differ, got [${from}, ${to}]; a whole day is [0, 24]`);
   }
   for (const month of months ?? []) mustLie('accepted month', month, 1, 12);
   for (const weekday of weekdays ?? []) mustLie('accepted weekday', weekday, 0, 6);

@@ -1,4 +1,4 @@
-import { mustLie } from './bounds.js';
+import { mustLie, OutOfRangeError } from '@wintergap/ground';
 
 export interface LookAhead {
   /** Sun of each day, Wh/m2, on the plane or on the flat: the same as `dullBelowWhM2`. */
@@ -19,7 +19,7 @@ const todayKnownFromHour = 18;
  */
 export function lookAheadMask({ dailySunWhM2, dullBelowWhM2, honesty }: LookAhead): Uint8Array {
   if (dailySunWhM2.length !== 365) {
-    throw new RangeError(`dailySunWhM2 must hold 365 days, got ${dailySunWhM2.length}`);
+    throw new OutOfRangeError(`dailySunWhM2 must hold 365 days, got ${dailySunWhM2.length}`);
   }
   for (let day = 0; day < 365; day++) mustLie(`dailySunWhM2 of day ${day}`, dailySunWhM2[day]!, 0, 50_000);
   mustLie('dullBelowWhM2', dullBelowWhM2, 0, 50_000);

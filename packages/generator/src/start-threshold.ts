@@ -1,4 +1,4 @@
-import { mustLie } from './bounds.js';
+import { mustLie, OutOfRangeError } from '@wintergap/ground';
 import { lookAheadMask } from './look-ahead.js';
 
 /** What starts the engine. States of charge are 0 to 1. */
@@ -30,12 +30,12 @@ export function checkStartRules(rules: readonly StartRule[]): void {
       mustLie('start below', rule.below, 0, 1);
       for (const hour of looksAt(rule) ?? []) {
         if (!Number.isInteger(hour) || hour < 0 || hour > 23) {
-          throw new RangeError(`looksAt must be hours of day 0 to 23, got ${hour}`);
+          throw new OutOfRangeError(`looksAt must be hours of day 0 to 23, got ${hour}`);
         }
       }
     }
   }
-  if (voltageRules > 1) throw new RangeError('start must have one voltage rule at most');
+  if (voltageRules > 1) throw new OutOfRangeError('start must have one voltage rule at most');
 }
 
 /** The hours of day in which the rule can start the engine; `undefined` for all. */
@@ -66,7 +66,7 @@ export function startThresholdYear(
   dailySunWhM2?: Float64Array,
 ): Float64Array {
   checkStartRules(rules);
-  if (allowed.length !== 8760) throw new RangeError(`allowed must hold 8760 hours, got ${allowed.length}`);
+  if (allowed.length !== 8760) throw new OutOfRangeError(`allowed must hold 8760 hours, got ${allowed.length}`);
   const threshold = new Float64Array(8760);
   for (const rule of rules) {
     if (rule.kind === 'voltage') continue;

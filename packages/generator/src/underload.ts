@@ -1,4 +1,4 @@
-import { mustBeHourly } from './bounds.js';
+import { hoursPerYear, mustHold } from '@wintergap/ground';
 import type { CompiledGenerator } from './compile-generator.js';
 import type { FuelKind } from './fuels.js';
 
@@ -17,8 +17,8 @@ export interface Underload {
  * @param engineH engine time in each hour, h
  */
 export function underload(outputWh: Float64Array, engineH: Float64Array, generator: CompiledGenerator): Underload {
-  mustBeHourly('outputWh', outputWh);
-  mustBeHourly('engineH', engineH);
+  mustHold('outputWh', outputWh, hoursPerYear, 0, 1e12);
+  mustHold('engineH', engineH, hoursPerYear, 0, 1 + 1e-9);
   let hours = 0;
   let all = 0;
   for (let h = 0; h < 8760; h++) {

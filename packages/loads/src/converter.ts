@@ -1,4 +1,4 @@
-import { mustBeHourly, mustLie } from './bounds.js';
+import { hoursPerYear, mustHold, mustLie } from '@wintergap/ground';
 
 /** A DC-DC converter between the bank and DC loads of another voltage. */
 export interface Converter {
@@ -16,7 +16,7 @@ export function converterInputW(dcW: number, converter: Converter): number {
 export function converterYear(dcW: Float64Array, converter: Converter): Float64Array {
   mustLie('converter efficiency', converter.efficiency, 0.1, 1);
   mustLie('converter idleW', converter.idleW, 0, 1e6);
-  mustBeHourly('dcW', dcW, 0, 1e12);
+  mustHold('dcW', dcW, hoursPerYear, 0, 1e12);
   const inputW = new Float64Array(8760);
   for (let h = 0; h < 8760; h++) inputW[h] = converterInputW(dcW[h]!, converter);
   return inputW;

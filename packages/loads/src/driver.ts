@@ -1,4 +1,4 @@
-import { mustBeHourly, mustLie } from './bounds.js';
+import { hoursPerYear, mustHold, mustLie, OutOfRangeError } from '@wintergap/ground';
 import { checkSpans, type DaySpan, isWithinSpans } from './schedule.js';
 
 /** What beside its schedule decides how long an appliance runs. */
@@ -76,7 +76,7 @@ function driveByCold(
     return;
   }
   mustLie(`${name}: fullAtC`, fullAtC, -90, 60);
-  if (fullAtC >= belowC) throw new RangeError(`${name}: fullAtC must be below belowC ${belowC}, got ${fullAtC}`);
+  if (fullAtC >= belowC) throw new OutOfRangeError(`${name}: fullAtC must be below belowC ${belowC}, got ${fullAtC}`);
   for (let h = 0; h < 8760; h++) {
     share[h]! *= Math.min(Math.max((belowC - airC[h]!) / (belowC - fullAtC), 0), 1);
   }
@@ -96,7 +96,7 @@ function roomTemperature(name: string, room: RoomTemperature | undefined, contex
     throw new TypeError(`${name}: driven by the room, but no room temperature is given`);
   }
   if (room.kind === 'hourly') {
-    mustBeHourly(`${name}: roomC`, room.roomC, -60, 80);
+    mustHold(`${name}: roomC`, room.roomC, hoursPerYear, -60, 80);
     return room.roomC;
   }
   mustLie(`${name}: aboveOutdoorK`, room.aboveOutdoorK, -40, 60);

@@ -1,4 +1,4 @@
-import { mustBeHourly, mustLie } from './bounds.js';
+import { hoursPerYear, mustHold, mustLie, OutOfRangeError } from '@wintergap/ground';
 
 export interface DullestSpell {
   /** First day of the spell, 0 for 1 January. */
@@ -16,9 +16,9 @@ export interface DullestSpell {
  * @param ghiWm2 hourly irradiance, on the flat or on the array's plane
  */
 export function dullestSpell(ghiWm2: Float64Array, days: number): DullestSpell {
-  mustBeHourly('ghiWm2', ghiWm2, 0, 2000);
+  mustHold('ghiWm2', ghiWm2, hoursPerYear, 0, 2000);
   mustLie('days', days, 1, 365);
-  if (!Number.isInteger(days)) throw new RangeError(`days must be whole, got ${days}`);
+  if (!Number.isInteger(days)) throw new OutOfRangeError(`days must be whole, got ${days}`);
   const daily = new Float64Array(365);
   for (let h = 0; h < 8760; h++) daily[Math.floor(h / 24)]! += ghiWm2[h]!;
   let firstDay = 0;

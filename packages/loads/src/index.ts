@@ -8,6 +8,7 @@ export { type CurvePoint, inverterLosses, type QuotedEfficiency } from './invert
 export type { LoadEvent } from './load-event.js';
 export type { LoadGap } from './load-gap.js';
 export { type LoadTableOptions, type MeasuredLoad, readLoadTable } from './load-table.js';
+export { LoadTableError } from './load-table-error.js';
 export { type LargestSurge, type LoadItem, type LoadYear, loadYear } from './load-year.js';
 export type { DaySpan, Schedule } from './schedule.js';
 export { californianEfficiency, europeanEfficiency } from './weighted-efficiency.js';

@@ -1,4 +1,4 @@
-import { mustLie } from './bounds.js';
+import { mustLie, OutOfRangeError } from '@wintergap/ground';
 import { type Inverter, lossIsSound } from './inverter.js';
 
 /** Efficiency as a data sheet quotes it, 0 to 1. */
@@ -33,7 +33,7 @@ type Losses = Pick<Inverter, 'idleW' | 'proportionalLoss' | 'squareLoss'>;
  *
  * k1 may come out a little below zero, as it does for measured curves that are not quite a parabola.
  *
- * @throws RangeError when no inverter of this form fits, for example when idling alone costs more than is quoted
+ * @throws OutOfRangeError when no inverter of this form fits, for example when idling alone costs more than is quoted
  */
 export function inverterLosses(powerW: number, idleW: number, quoted: QuotedEfficiency): Losses {
   mustLie('inverter powerW', powerW, 1, 1e9);
@@ -70,7 +70,7 @@ function throughPoints(powerW: number, points: readonly [CurvePoint, CurvePoint,
     mustLie('curve efficiency', efficiency, 0.01, 1);
   }
   const [a, b, c] = [...points].sort((one, other) => one.share - other.share) as [CurvePoint, CurvePoint, CurvePoint];
-  if (b.share - a.share < 1e-6 || c.share - b.share < 1e-6) throw new RangeError('curve shares must differ');
+  if (b.share - a.share < 1e-6 || c.share - b.share < 1e-6) throw new OutOfRangeError('curve shares must differ');
   const loss = ({ share, efficiency }: CurvePoint) => share * (1 / efficiency - 1);
   const ab = (loss(b) - loss(a)) / (b.share - a.share);
   const bc = (loss(c) - loss(b)) / (c.share - b.share);
@@ -86,7 +86,7 @@ function checked(idleW: number, proportionalLoss: number, squareLoss: number, po
     squareLoss: Math.abs(squareLoss) < rounding ? 0 : squareLoss,
   };
   if (lossIsSound({ ...losses, powerW })) return losses;
-  throw new RangeError(
+  throw new OutOfRangeError(
     'quoted efficiency and idle draw must leave at least half the idle draw as loss at every load, got ' +
       `idle ${idleW.toPrecision(3)} W, proportional ${proportionalLoss.toPrecision(3)}, square ${squareLoss.toPrecision(3)}`,
   );

@@ -1,4 +1,4 @@
-import { mustBeHourly, mustLie } from './bounds.js';
+import { hoursPerYear, mustHold, mustLie, OutOfRangeError } from '@wintergap/ground';
 
 /**
  * An inverter from the bank to the AC loads. Its input is output + idle + k1 output + k2 output^2 / rating.
@@ -31,7 +31,7 @@ export function checkInverter(inverter: Inverter): void {
   mustLie('inverter idleW', inverter.idleW, 0, inverter.powerW);
   mustLie('inverter proportionalLoss', inverter.proportionalLoss, -0.5, 1);
   mustLie('inverter squareLoss', inverter.squareLoss, 0, 1);
-  if (!lossIsSound(inverter)) throw new RangeError('inverter must lose at least half its idle draw at every load');
+  if (!lossIsSound(inverter)) throw new OutOfRangeError('inverter must lose at least half its idle draw at every load');
   if (inverter.search) {
     mustLie('inverter search idleW', inverter.search.idleW, 0, inverter.idleW);
     mustLie('inverter search belowW', inverter.search.belowW, 0, inverter.powerW);
@@ -67,7 +67,7 @@ export function inverterEfficiency(acW: number, inverter: Inverter): number {
  */
 export function inverterYear(acW: Float64Array, inverter: Inverter): Float64Array {
   checkInverter(inverter);
-  mustBeHourly('acW', acW, 0, 1e12);
+  mustHold('acW', acW, hoursPerYear, 0, 1e12);
   const dcW = new Float64Array(8760);
   for (let h = 0; h < 8760; h++) dcW[h] = inverterInputW(Math.min(acW[h]!, inverter.powerW), inverter);
   return dcW;

@@ -1,5 +1,5 @@
+import { mustLie, OutOfRangeError } from '@wintergap/ground';
 import type { Bus } from './appliance.js';
-import { mustLie } from './bounds.js';
 
 /** Something out of the ordinary: a party, a construction week, laundry after a journey. */
 export interface LoadEvent {
@@ -33,7 +33,7 @@ export function addEvent(loadW: Float64Array, event: LoadEvent, dullSpellDay: nu
   if (firstDay === undefined) throw new TypeError(`${name}: placed in the dullest spell, but no such day is given`);
   mustLie(`${name}: day`, firstDay, 0, 364);
   if (!Number.isInteger(firstDay) || !Number.isInteger(daysInRow)) {
-    throw new RangeError(`${name}: day and daysInRow must be whole, got ${firstDay} and ${daysInRow}`);
+    throw new OutOfRangeError(`${name}: day and daysInRow must be whole, got ${firstDay} and ${daysInRow}`);
   }
   const powerW = 'powerW' in uses ? uses.powerW : uses.energyWh / hours;
   for (let day = firstDay; day < firstDay + daysInRow; day++) {

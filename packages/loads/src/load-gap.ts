@@ -1,3 +1,4 @@
+import { LoadTableError } from './load-table-error.js';
 /** A stretch of a load table without values. */
 export interface LoadGap {
   /** The line with the first empty cell, or the line after which rows are missing; 0 when there is none before. */
@@ -15,7 +16,7 @@ const daysBack = 7;
  * earlier day that has one; before the first day comes the last. Both columns are changed in place.
  *
  * @param lineOf line of each step's row, 0 where the row is missing
- * @throws Error for a gap longer than two days, or when no earlier day has a value
+ * @throws LoadTableError for a gap longer than two days, or when no earlier day has a value
  */
 export function fillGaps(
   acW: Float64Array,
@@ -36,11 +37,12 @@ export function fillGaps(
     const hours = ((end - slot) * stepMinutes) / 60;
     const where = line > 0 ? `${source} line ${line}` : `${source}: at the beginning`;
     if (hours > longestFilledH) {
-      throw new Error(`${where}: ${hours} hours without values, at most ${longestFilledH} are filled`);
+      throw new LoadTableError(`${where}: ${hours} hours without values, at most ${longestFilledH} are filled`);
     }
     for (let k = slot; k < end; k++) {
       const from = dayWithValue(missing, k, perDay);
-      if (from < 0) throw new Error(`${where}: ${hours} hours without values and no other day to fill them from`);
+      if (from < 0)
+        throw new LoadTableError(`${where}: ${hours} hours without values and no other day to fill them from`);
       acW[k] = acW[from]!;
       dcW[k] = dcW[from]!;
     }

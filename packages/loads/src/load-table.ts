@@ -1,6 +1,7 @@
+import { mustLie } from '@wintergap/ground';
 import Papa from 'papaparse';
-import { mustLie } from './bounds.js';
 import { fillGaps, type LoadGap } from './load-gap.js';
+import { LoadTableError } from './load-table-error.js';
 import { tableColumns, type ValueColumn } from './table-columns.js';
 import { timeSlots } from './table-slots.js';
 import { parseStamp, type TableStamp } from './table-stamp.js';
@@ -42,7 +43,7 @@ interface Row {
  * Missing rows and empty cells up to two days long are filled from the days before at the same time and listed in
  * `gaps`; a 29 February is dropped.
  *
- * @throws Error naming source and line when the table cannot be used
+ * @throws LoadTableError naming source and line when the table cannot be used
  */
 export function readLoadTable(text: string, options: LoadTableOptions): MeasuredLoad {
   const { source, firstWeekday, scaleToKWh } = options;
@@ -61,7 +62,8 @@ export function readLoadTable(text: string, options: LoadTableOptions): Measured
     const slot = slotOf[r]!;
     const { line, cells } = rows[r]!;
     if (slot < 0) continue;
-    if (lineOf[slot]! > 0) throw new Error(`${source} line ${line}: same time of the year as line ${lineOf[slot]}`);
+    if (lineOf[slot]! > 0)
+      throw new LoadTableError(`${source} line ${line}: same time of the year as line ${lineOf[slot]}`);
     lineOf[slot] = line;
     acSlots[slot] = 0;
     dcSlots[slot] = 0;
@@ -79,7 +81,8 @@ export function readLoadTable(text: string, options: LoadTableOptions): Measured
   let energyWhYear = 0;
   for (let h = 0; h < 8760; h++) energyWhYear += acW[h]! + dcW[h]!;
   if (scaleToKWh !== undefined) {
-    if (energyWhYear <= 0) throw new Error(`${source}: holds no energy, so it cannot be scaled to ${scaleToKWh} kWh`);
+    if (energyWhYear <= 0)
+      throw new LoadTableError(`${source}: holds no energy, so it cannot be scaled to ${scaleToKWh} kWh`);
     const scale = (scaleToKWh * 1000) / energyWhYear;
     for (let h = 0; h < 8760; h++) {
       acW[h]! *= scale;
@@ -111,13 +114,13 @@ function readRows(text: string, source: string): { rows: Row[]; columns: ValueCo
     const stampText = cells[timeIndex] ?? '';
     const stamp = parseStamp(stampText);
     if (!stamp) {
-      throw new Error(
+      throw new LoadTableError(
         `${source} line ${line}: time is "${stampText}", expected one such as 2023-01-31 14:30, 01-31 14:30, Mon 14:30 or 14:30`,
       );
     }
     rows.push({ line, stamp, cells });
   }
-  if (timeIndex < 0) throw new Error(`${source}: empty, expected a header such as "time, ac [W]"`);
+  if (timeIndex < 0) throw new LoadTableError(`${source}: empty, expected a header such as "time, ac [W]"`);
   return { rows, columns };
 }
 
@@ -127,7 +130,9 @@ function readPower(cell: string, column: ValueColumn, stepMinutes: number, where
   if (text === '' || /^(na|nan|null|-)$/i.test(text)) return Number.NaN;
   const value = Number(text);
   if (!(value >= 0 && value <= 1e9)) {
-    throw new Error(`${where}: ${column.bus} is "${text}", expected a number of zero or more with a decimal point`);
+    throw new LoadTableError(
+      `${where}: ${column.bus} is "${text}", expected a number of zero or more with a decimal point`,
+    );
   }
   return column.isEnergy ? (value * column.factor * 60) / stepMinutes : value * column.factor;
 }

@@ -1,5 +1,5 @@
+import { hoursPerYear, mustHold, mustLie, OutOfRangeError } from '@wintergap/ground';
 import { type Appliance, type Bus, surgePowerW } from './appliance.js';
-import { mustBeHourly, mustLie } from './bounds.js';
 import { drive, type LoadContext } from './driver.js';
 import { addEvent, type LoadEvent } from './load-event.js';
 import type { MeasuredLoad } from './load-table.js';
@@ -46,7 +46,7 @@ const decemberStart = 8016;
  * for the rest of the time, all year. A measured table brings no motor starts of its own, but counts among what runs
  * while something starts.
  *
- * @throws RangeError or TypeError, naming the appliance, when something is out of range or missing
+ * @throws OutOfRangeError or TypeError, naming the appliance, when something is out of range or missing
  */
 export function loadYear(
   appliances: readonly Appliance[],
@@ -54,9 +54,9 @@ export function loadYear(
   context: LoadContext,
   measured: readonly MeasuredLoad[] = [],
 ): LoadYear {
-  mustBeHourly('airC', context.airC, -90, 70);
-  mustBeHourly('upShare', context.upShare, 0, 1);
-  if (context.roomC) mustBeHourly('roomC', context.roomC, -60, 80);
+  mustHold('airC', context.airC, hoursPerYear, -90, 70);
+  mustHold('upShare', context.upShare, hoursPerYear, 0, 1);
+  if (context.roomC) mustHold('roomC', context.roomC, hoursPerYear, -60, 80);
   const acW = new Float64Array(8760);
   const dcW = new Float64Array(8760);
   const coincidentW = new Float64Array(8760);
@@ -138,5 +138,5 @@ function checkAppliance(appliance: Appliance): void {
     if ('powerW' in surge) mustLie(`${name}: surge powerW`, surge.powerW, powerW, 1e9);
     else mustLie(`${name}: surge factor`, surge.factor, 1, 100);
   }
-  if (bus !== 'ac' && bus !== 'dc') throw new RangeError(`${name}: bus must be ac or dc, got ${bus}`);
+  if (bus !== 'ac' && bus !== 'dc') throw new OutOfRangeError(`${name}: bus must be ac or dc, got ${bus}`);
 }

@@ -1,4 +1,4 @@
-import { mustLie } from './bounds.js';
+import { mustLie, OutOfRangeError } from '@wintergap/ground';
 
 /** A span of the year, both days included, 0 for 1 January; `{ fromDay: 334, toDay: 58 }` is the winter. */
 export interface DaySpan {
@@ -80,7 +80,7 @@ function allowedOfDay(name: string, windows: readonly (readonly [number, number]
     mustLie(`${name}: hours from`, from, 0, 24);
     mustLie(`${name}: hours to`, to, 0, 24);
     if (from === to) {
-      throw new RangeError(`${name}: hours must differ, got [${from}, ${to}]; a whole day is [0, 24]`);
+      throw new OutOfRangeError(`${name}: hours must differ, got [${from}, ${to}]; a whole day is [0, 24]`);
     }
     const end = to > from ? to : to + 24;
     for (let k = Math.floor(from); k < end; k++) {
@@ -90,7 +90,7 @@ function allowedOfDay(name: string, windows: readonly (readonly [number, number]
     }
   }
   for (let k = 0; k < 24; k++) {
-    if (ofDay[k]! > 1 + 1e-9) throw new RangeError(`${name}: hours overlap between ${k}:00 and ${k + 1}:00`);
+    if (ofDay[k]! > 1 + 1e-9) throw new OutOfRangeError(`${name}: hours overlap between ${k}:00 and ${k + 1}:00`);
   }
   return allowed;
 }
@@ -114,7 +114,7 @@ function weekdaysOf(name: string, days: NonNullable<Schedule['days']>): readonly
   if (days === 'weekends') return [0, 6];
   for (const day of days) {
     if (!Number.isInteger(day) || day < 0 || day > 6) {
-      throw new RangeError(`${name}: days must be 0 (Sunday) to 6, got ${day}`);
+      throw new OutOfRangeError(`${name}: days must be 0 (Sunday) to 6, got ${day}`);
     }
   }
   return days;

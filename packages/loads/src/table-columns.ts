@@ -1,4 +1,5 @@
 import type { Bus } from './appliance.js';
+import { LoadTableError } from './load-table-error.js';
 
 /** A column of powers, or of energies of one step. */
 export interface ValueColumn {
@@ -24,9 +25,9 @@ const units: Readonly<Record<string, Pick<ValueColumn, 'isEnergy' | 'factor'>>> 
  */
 export function tableColumns(header: readonly string[], where: string): { time: number; values: ValueColumn[] } {
   const time = header.findIndex((cell) => /^time\b/i.test(cell.trim()));
-  if (time < 0) throw new Error(`${where}: no column "time" in "${header.join(', ')}"`);
+  if (time < 0) throw new LoadTableError(`${where}: no column "time" in "${header.join(', ')}"`);
   if (header.some((cell) => /^bank stored\b/.test(cell.trim()))) {
-    throw new Error(`${where}: this is a ledger written by --csv, not a table of measured loads`);
+    throw new LoadTableError(`${where}: this is a ledger written by --csv, not a table of measured loads`);
   }
   const values: ValueColumn[] = [];
   for (let index = 0; index < header.length; index++) {
@@ -35,9 +36,12 @@ export function tableColumns(header: readonly string[], where: string): { time: 
     if (bus !== 'ac' && bus !== 'dc') continue;
     const unit = units[/\[\s*(\w+)\s*\]$/.exec(cell)?.[1] ?? ''];
     if (!unit)
-      throw new Error(`${where}: column "${cell}" must end with its unit, as in "${bus} [W]", [kW], [Wh] or [kWh]`);
+      throw new LoadTableError(
+        `${where}: column "${cell}" must end with its unit, as in "${bus} [W]", [kW], [Wh] or [kWh]`,
+      );
     values.push({ index, bus, ...unit });
   }
-  if (values.length === 0) throw new Error(`${where}: no load column; expected one such as "ac [W]" or "dc [kWh]"`);
+  if (values.length === 0)
+    throw new LoadTableError(`${where}: no load column; expected one such as "ac [W]" or "dc [kWh]"`);
   return { time, values };
 }

@@ -1,3 +1,4 @@
+import { LoadTableError } from './load-table-error.js';
 import type { TableStamp } from './table-stamp.js';
 
 /** The regular grid of times that a load table's rows belong to. */
@@ -27,11 +28,12 @@ const repeatsAfter = { day: 1440, week: 10_080, year: 527_040, dated: Number.POS
  * @param source for messages
  */
 export function timeSlots(rows: readonly StampedRow[], source: string): TimeSlots {
-  if (rows.length < 2) throw new Error(`${source}: ${rows.length} rows, expected a day, a week or a year of them`);
+  if (rows.length < 2)
+    throw new LoadTableError(`${source}: ${rows.length} rows, expected a day, a week or a year of them`);
   const elapsed = elapsedMinutes(rows, source);
   const stepMinutes = commonStep(elapsed);
   if (1440 % stepMinutes !== 0 || (60 % stepMinutes !== 0 && stepMinutes % 60 !== 0)) {
-    throw new Error(
+    throw new LoadTableError(
       `${source}: step of ${stepMinutes} minutes, expected one that divides an hour, or whole hours that divide a day`,
     );
   }
@@ -41,7 +43,7 @@ export function timeSlots(rows: readonly StampedRow[], source: string): TimeSlot
     const { stamp, line } = rows[r]!;
     const minute = minuteInPeriod(stamp, covers);
     if (minute % stepMinutes !== 0) {
-      throw new Error(`${source} line ${line}: time is not a multiple of the step of ${stepMinutes} minutes`);
+      throw new LoadTableError(`${source} line ${line}: time is not a multiple of the step of ${stepMinutes} minutes`);
     }
     slotOf[r] = covers === 'year' && stamp.isLeapDay ? -1 : minute / stepMinutes;
   }
@@ -64,14 +66,14 @@ function elapsedMinutes(rows: readonly StampedRow[], source: string): Float64Arr
   for (let r = 1; r < rows.length; r++) {
     const { stamp, line } = rows[r]!;
     if (stamp.form !== first.form) {
-      throw new Error(`${source} line ${line}: time is written differently from the first row`);
+      throw new LoadTableError(`${source} line ${line}: time is written differently from the first row`);
     }
     if (first.form !== 'dated' && passedEnd === 0 && stamp.minute < rows[r - 1]!.stamp.minute) {
       passedEnd = repeatsAfter[first.form];
     }
     elapsed[r] = stamp.minute + passedEnd - first.minute;
     if (elapsed[r]! <= elapsed[r - 1]!) {
-      throw new Error(`${source} line ${line}: time does not go forward; standard time has no hour twice`);
+      throw new LoadTableError(`${source} line ${line}: time does not go forward; standard time has no hour twice`);
     }
   }
   return elapsed;
@@ -106,7 +108,7 @@ function periodCovered(
   if (days <= 1) return 'day';
   if (days > 5 && days <= 7) return 'week';
   if (days > 363 && days <= 366) return 'year';
-  throw new Error(
+  throw new LoadTableError(
     `${source}: lines ${rows[0]!.line} to ${rows[rows.length - 1]!.line} cover ${Number(days.toFixed(2))} days, ` +
       'expected one day or seven days to repeat, or a whole year',
   );

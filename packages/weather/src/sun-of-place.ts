@@ -17,7 +17,7 @@ let latest: SunYear | null = null;
  * The sun of a place through a year, to be read and not written to. The latest one is kept, as reading, examining and
  * resampling a year ask for the same one in turn.
  *
- * @throws RangeError when the place is outside its range
+ * @throws OutOfRangeError when the place is outside its range
  */
 export function sunOf({ latitudeDeg, longitudeDeg, utcOffsetH }: SunPlace): SunYear {
   const kept = latest?.place;

@@ -1,4 +1,4 @@
-import { hoursPerYear, monthOfHour, monthStartHour } from '@wintergap/ground';
+import { hoursPerYear, monthOfHour, monthStartHour, OutOfRangeError } from '@wintergap/ground';
 import { splitGlobal } from '@wintergap/irradiance';
 import { type SunPlace, sunOf } from '../sun-of-place.js';
 import type { Notice, WeatherPlace, WeatherYear } from '../weather-year.js';
@@ -37,7 +37,7 @@ const monthOfDay = Uint8Array.from({ length: 365 }, (_, day) => monthOfHour(day 
  * course of Collares-Pereira & Rabl (1979). Beam and diffuse: Erbs, Klein & Duffie (1982). Temperature, wind and snow:
  * see their own files.
  *
- * @throws RangeError when a mean is impossible at the place, or place or seed are out of range
+ * @throws OutOfRangeError when a mean is impossible at the place, or place or seed are out of range
  */
 export function makeYear(means: MonthlyMeans, place: MadePlace, settings: MakeYearSettings): WeatherYear {
   checkMonthlyMeans(means);
@@ -114,7 +114,7 @@ export function makeYear(means: MonthlyMeans, place: MadePlace, settings: MakeYe
 function checkPlace(place: MadePlace): void {
   const within = (what: string, value: number, lowest: number, highest: number): void => {
     if (!(value >= lowest && value <= highest)) {
-      throw new RangeError(`${what} must be ${lowest} to ${highest}, got ${value}`);
+      throw new OutOfRangeError(`${what} must be ${lowest} to ${highest}, got ${value}`);
     }
   };
   within('latitudeDeg', place.latitudeDeg, -90, 90);
@@ -153,7 +153,9 @@ function wantedMonthSums(
     if (wanted <= most) return wanted;
     if (wanted - most > 100 * days) {
       const [got, allowed] = [wanted, most].map((wh) => (wh / 1000 / days).toFixed(2));
-      throw new RangeError(`${monthName(m)}: ${got} kWh/m2 a day is more than the clearest sky gives here, ${allowed}`);
+      throw new OutOfRangeError(
+        `${monthName(m)}: ${got} kWh/m2 a day is more than the clearest sky gives here, ${allowed}`,
+      );
     }
     notices.push({
       code: 'month-cut-to-clear-sky',

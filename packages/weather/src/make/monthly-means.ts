@@ -1,3 +1,4 @@
+import { OutOfRangeError } from '@wintergap/ground';
 /** Twelve values, January first. */
 export type TwelveMonths = readonly number[];
 
@@ -27,12 +28,12 @@ export const monthName = (month: number): string => monthNames[month]!;
 
 function checkTwelve(what: string, values: TwelveMonths, lowest: number, highest: number): void {
   if (!Array.isArray(values) || values.length !== 12) {
-    throw new RangeError(`${what} must be 12 values, January first, got ${values?.length ?? values}`);
+    throw new OutOfRangeError(`${what} must be 12 values, January first, got ${values?.length ?? values}`);
   }
   for (let m = 0; m < 12; m++) {
     const value = values[m]!;
     if (!(value >= lowest && value <= highest)) {
-      throw new RangeError(`${what} must be ${lowest} to ${highest}, got ${value} for ${monthName(m)}`);
+      throw new OutOfRangeError(`${what} must be ${lowest} to ${highest}, got ${value} for ${monthName(m)}`);
     }
   }
 }
@@ -40,7 +41,7 @@ function checkTwelve(what: string, values: TwelveMonths, lowest: number, highest
 /**
  * Checks monthly means before a year is made from them.
  *
- * @throws RangeError that says which value of which month is not possible
+ * @throws OutOfRangeError that says which value of which month is not possible
  */
 export function checkMonthlyMeans(means: MonthlyMeans): void {
   if (means.sun.kind === 'irradiation') checkTwelve('kWhPerM2Day', means.sun.kWhPerM2Day, 0, 12);
@@ -53,7 +54,7 @@ export function checkMonthlyMeans(means: MonthlyMeans): void {
     for (let m = 0; m < 12; m++) {
       const [low, mean, high] = [minC[m]!, means.airC[m]!, maxC[m]!];
       if (!(low <= mean && mean <= high)) {
-        throw new RangeError(`${monthName(m)}: minC ${low}, airC ${mean}, maxC ${high} must rise in that order`);
+        throw new OutOfRangeError(`${monthName(m)}: minC ${low}, airC ${mean}, maxC ${high} must rise in that order`);
       }
     }
   }

@@ -1,3 +1,5 @@
+import { OutOfRangeError } from '@wintergap/ground';
+
 /** High 32 bits of the 64-bit product of two unsigned 32-bit numbers. */
 function highProduct(a: number, b: number): number {
   const aLow = a & 0xffff;
@@ -89,9 +91,9 @@ export class RandomStream {
   }
 }
 
-/** @throws RangeError unless the seed is a whole number from 0 to 2^53 - 1 */
+/** @throws OutOfRangeError unless the seed is a whole number from 0 to 2^53 - 1 */
 export function checkSeed(seed: number): void {
   if (!Number.isSafeInteger(seed) || seed < 0) {
-    throw new RangeError(`seed must be a whole number from 0 to ${Number.MAX_SAFE_INTEGER}, got ${seed}`);
+    throw new OutOfRangeError(`seed must be a whole number from 0 to ${Number.MAX_SAFE_INTEGER}, got ${seed}`);
   }
 }

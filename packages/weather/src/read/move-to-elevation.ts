@@ -1,3 +1,4 @@
+import { OutOfRangeError } from '@wintergap/ground';
 import type { WeatherYear } from '../weather-year.js';
 
 // International Standard Atmosphere (ISO 2533): lapse rate, and the exponent g M / (R L) of the barometric formula.
@@ -17,7 +18,7 @@ const furthestM = 4000;
 export function moveToElevation(weather: WeatherYear, fromM: number, toM: number): WeatherYear {
   const riseM = toM - fromM;
   if (!(Math.abs(riseM) <= furthestM)) {
-    throw new RangeError(`toM must be within ${furthestM} m of fromM, got ${fromM} to ${toM}`);
+    throw new OutOfRangeError(`toM must be within ${furthestM} m of fromM, got ${fromM} to ${toM}`);
   }
   const pressureRatio = ((seaLevelK - lapseKPerM * toM) / (seaLevelK - lapseKPerM * fromM)) ** barometricExponent;
   return {

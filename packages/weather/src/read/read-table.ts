@@ -1,4 +1,4 @@
-import { hoursPerYear, monthOfHour, monthStartHour } from '@wintergap/ground';
+import { hoursPerYear, monthOfHour, monthStartHour, OutOfRangeError } from '@wintergap/ground';
 import { parseQuantity, QuantityError } from '@wintergap/quantity';
 import Papa from 'papaparse';
 import { WeatherError } from '../weather-error.js';
@@ -102,7 +102,7 @@ function readHeadings(row: readonly string[], source: string, line: number): Tab
     try {
       return tableHeading(text);
     } catch (error) {
-      if (error instanceof RangeError) throw new WeatherError(source, line, error.message);
+      if (error instanceof OutOfRangeError) throw new WeatherError(source, line, error.message);
       throw error;
     }
   });

@@ -1,3 +1,4 @@
+import { OutOfRangeError } from '@wintergap/ground';
 import { canonicalUnit, type Dimension, parseQuantity, QuantityError } from '@wintergap/quantity';
 import type { ColumnName } from './hour-columns.js';
 
@@ -55,7 +56,7 @@ const dimensionOf: Readonly<Record<ColumnName, Dimension>> = {
 /**
  * Reads one heading, such as `air [degF]`: a name in any case, the unit in brackets. Fractions may go without.
  *
- * @throws RangeError when a known name lacks its unit or has one of another kind
+ * @throws OutOfRangeError when a known name lacks its unit or has one of another kind
  */
 export function tableHeading(text: string): TableHeading {
   const match = /^\s*([^[(]*?)\s*(?:[[(]\s*([^\])]*?)\s*[\])])?\s*$/.exec(text);
@@ -68,14 +69,14 @@ export function tableHeading(text: string): TableHeading {
   const dimension = dimensionOf[name];
   if (unit === '' && dimension === 'fraction') return { kind: 'column', name, factor: 1, offset: 0 };
   if (unit === '') {
-    throw new RangeError(`the heading "${text.trim()}" has no unit; write ${name} [${canonicalUnit(dimension)}]`);
+    throw new OutOfRangeError(`the heading "${text.trim()}" has no unit; write ${name} [${canonicalUnit(dimension)}]`);
   }
   try {
     const [offset, one] = conversion(unit, dimension);
     return { kind: 'column', name, factor: one - offset, offset };
   } catch (error) {
     if (!(error instanceof QuantityError)) throw error;
-    throw new RangeError(
+    throw new OutOfRangeError(
       `the heading "${text.trim()}" has the unit "${unit}", expected ${error.expected}, such as ${name} [${canonicalUnit(dimension)}]`,
     );
   }

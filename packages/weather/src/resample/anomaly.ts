@@ -1,4 +1,4 @@
-import { hoursPerYear, monthStartHour } from '@wintergap/ground';
+import { hoursPerYear, monthStartHour, OutOfRangeError } from '@wintergap/ground';
 import type { RandomStream } from '../make/random.js';
 import { restoreSum } from '../make/restore.js';
 import { followGlobal, type IrradianceYear, type SunTransfer } from './sun.js';
@@ -23,7 +23,7 @@ export const usualAnomaly: Readonly<Anomaly> = { yearSpread: 0.03, monthSpread: 
  * clearest sky, their hours likewise; hours of the source that were brighter than that stay as bright as they were.
  * Diffuse shares are kept.
  *
- * @throws RangeError for spreads out of range, or when the sun of the place is not known
+ * @throws OutOfRangeError for spreads out of range, or when the sun of the place is not known
  */
 export function applyAnomaly(
   year: IrradianceYear,
@@ -33,7 +33,7 @@ export function applyAnomaly(
 ): void {
   checkSpread('yearSpread', yearSpread, 0.3);
   checkSpread('monthSpread', monthSpread, 0.5);
-  if (!ceilingWm2) throw new RangeError('an anomaly needs latitude, longitude and utcOffsetH of the place');
+  if (!ceilingWm2) throw new OutOfRangeError('an anomaly needs latitude, longitude and utcOffsetH of the place');
   const { ghiWm2 } = year;
   const before = ghiWm2.slice();
   // A little above what is there already, so that every hour can stay as it is.
@@ -62,5 +62,5 @@ function daySums(hours: Float64Array): Float64Array {
 }
 
 function checkSpread(what: string, spread: number, most: number): void {
-  if (!(spread >= 0 && spread <= most)) throw new RangeError(`${what} must be 0 to ${most}, got ${spread}`);
+  if (!(spread >= 0 && spread <= most)) throw new OutOfRangeError(`${what} must be 0 to ${most}, got ${spread}`);
 }

@@ -1,4 +1,4 @@
-import { daysPerYear, hoursPerYear } from '@wintergap/ground';
+import { daysPerYear, hoursPerYear, OutOfRangeError } from '@wintergap/ground';
 import { monthMeans, smoothThroughMonths } from '../make/monthly-smooth.js';
 import { checkSeed, RandomStream } from '../make/random.js';
 import type { Notice, WeatherYear } from '../weather-year.js';
@@ -37,7 +37,7 @@ export function createResampler(
   settings: ResampleSettings,
 ): (yearIndex: number) => WeatherYear {
   const { seed, blockDays = 10, windowDays = 20, anomaly } = settings;
-  if (sources.length === 0) throw new RangeError('at least one weather year is needed to resample from, got none');
+  if (sources.length === 0) throw new OutOfRangeError('at least one weather year is needed to resample from, got none');
   checkSeed(seed);
   checkDays('blockDays', blockDays, 1);
   checkDays('windowDays', windowDays, 0);
@@ -47,7 +47,7 @@ export function createResampler(
 
   return (yearIndex) => {
     if (!Number.isInteger(yearIndex) || yearIndex < 0 || yearIndex > 0xffffffff) {
-      throw new RangeError(`yearIndex must be a whole number from 0, got ${yearIndex}`);
+      throw new OutOfRangeError(`yearIndex must be a whole number from 0, got ${yearIndex}`);
     }
     const { fromYear, fromDay } = drawDays(
       sources.length,
@@ -109,7 +109,7 @@ export function resampleYear(
 
 function checkDays(what: string, days: number, lowest: number): void {
   if (!Number.isInteger(days) || days < lowest || days > 182) {
-    throw new RangeError(`${what} must be a whole number from ${lowest} to 182, got ${days}`);
+    throw new OutOfRangeError(`${what} must be a whole number from ${lowest} to 182, got ${days}`);
   }
 }
 
