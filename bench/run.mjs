@@ -48,14 +48,15 @@ console.log(
 );
 
 // The program raises this limit as it starts (packages/cli/bin/wintergap.js); without it the loop is timed as well.
-const { loadSite, simulateSite, changedDesign, StageCache } = await import('@wintergap/year');
-const { createPlantState, runYear } = await import('../packages/year/dist/balance.js');
+const { loadSite, changedDesign } = await import('@wintergap/site');
+const { simulateSite, PreparedCache } = await import('@wintergap/year');
+const { createPlantState, runYear } = await import('../packages/year/dist/loop/balance.js');
 const { createLedger } = await import('@wintergap/tally');
 if (!process.argv.includes('--plain')) v8.setFlagsFromString('--max-inlined-bytecode-size-cumulative=3000');
 
 const site = loadSite(siteFile);
-const stages = new StageCache();
-const { plant } = simulateSite(site.base, siteFile, stages);
+const prepared = new PreparedCache();
+const { plant } = simulateSite(site.base, prepared);
 const state = createPlantState(plant, 0.8);
 const ledger = createLedger();
 const loop = [];
@@ -71,7 +72,7 @@ console.log(
 /** Designs per second in one thread. */
 function designsPerSecond(changes, count = 60) {
   const start = performance.now();
-  for (let i = 0; i < count; i++) simulateSite(changedDesign(site, changes(i)), siteFile, stages);
+  for (let i = 0; i < count; i++) simulateSite(changedDesign(site, changes(i)), prepared);
   return count / ((performance.now() - start) / 1000);
 }
 const bankOnly = designsPerSecond((i) => ({ 'bank.capacity': `${500 + 10 * i} Ah` }));

@@ -1,14 +1,14 @@
 // A library program: how many generator hours does each height of the pole leave?
 // Run after the build:  node examples/library.mjs
 import { changedDesign, loadSite } from '@wintergap/site';
-import { StageCache, simulateSite } from '@wintergap/year';
+import { PreparedCache, simulateSite } from '@wintergap/year';
 
 const site = loadSite(new URL('kettle-pond.yaml', import.meta.url).pathname);
-const stages = new StageCache(); // what the heights have in common is computed once
+const prepared = new PreparedCache(); // what the heights have in common is computed once
 
 for (const height of ['2 m', '4 m', '7 m', '10 m', '14 m']) {
   const design = changedDesign(site, { 'arrays.garden pole.height': height });
-  const { summary } = simulateSite(design, site.file, stages);
+  const { summary } = simulateSite(design, prepared);
   const { generator, array } = summary;
   const december = array.months[11].availableKWh;
   console.log(

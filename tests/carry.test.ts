@@ -4,7 +4,7 @@ import { carryText } from '@wintergap/report';
 import { type CarryStudy, carrySummary, studyCarry } from '@wintergap/seasonal';
 import { parseSite } from '@wintergap/site';
 import { assertCloses, yearSum } from '@wintergap/tally';
-import { StageCache } from '@wintergap/year';
+import { PreparedCache } from '@wintergap/year';
 import { beforeAll, describe, expect, test } from 'vitest';
 
 // Site, weather and every price in this file are invented.
@@ -14,9 +14,9 @@ const demo = readFileSync(file, 'utf8')
   .split(/^(?=\w)/m)
   .filter((block) => !/^(variants|sweep|size|carry|costs):/.test(block))
   .join('');
-const stages = new StageCache(400);
+const prepared = new PreparedCache(400);
 const study = (change: (text: string) => string = (text) => text) =>
-  studyCarry(parseSite(change(demo), file), undefined, undefined, stages);
+  studyCarry(parseSite(change(demo), file), undefined, undefined, prepared);
 const withoutEngine = (text: string) => text.replace(/^generator:\n(?: .*\n)*/m, '');
 const fewerYears = '\ncarry: { largestArray: 1 }\n';
 

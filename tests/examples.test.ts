@@ -1,7 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { loadSite, siteJsonSchema } from '@wintergap/site';
-import { StageCache, simulateSite } from '@wintergap/year';
+import { PreparedCache, simulateSite } from '@wintergap/year';
 import { expect, test } from 'vitest';
 
 const folder = join(import.meta.dirname, '../examples');
@@ -14,9 +14,9 @@ test('there are examples', () => {
 test.each(sites)('%s runs, with all its variants, without exceeding what it does not mean to', (name) => {
   const file = join(folder, name);
   const site = loadSite(file);
-  const stages = new StageCache();
+  const prepared = new PreparedCache();
   for (const design of [site.base, ...site.variants.values()]) {
-    const { summary } = simulateSite(design, file, stages);
+    const { summary } = simulateSite(design, prepared);
     expect(summary.ledger.worstHourImbalanceKWh).toBeLessThan(1e-9);
     expect(summary.load.servedKWh).toBeGreaterThan(0);
   }

@@ -25,7 +25,7 @@ test.for(realWeatherNames)('made years burn about the fuel of the real year: %s'
   const path = realWeather(name);
   if (path === null) return skip('no real weather');
   const site = honeyHouseAt(path, (text) => text.replace('strings: 3', 'strings: 2'));
-  const real = simulateSite(site.base, site.file);
+  const real = simulateSite(site.base);
   const { place } = site.base;
   const weather = readWeatherFile(path);
   const means = {
@@ -39,9 +39,7 @@ test.for(realWeatherNames)('made years burn about the fuel of the real year: %s'
     utcOffsetH: place.utcOffset,
     elevationM: place.elevation,
   };
-  const years = seeds.map(
-    (seed) => simulateWeather(site.base, site.file, makeYear(means, where, { seed })).summary.generator,
-  );
+  const years = seeds.map((seed) => simulateWeather(site.base, makeYear(means, where, { seed })).summary.generator);
   const litres = median(years.map(({ fuelLitres }) => fuelLitres));
   const hours = median(years.map((year) => year.hours));
   const { generator } = real.summary;

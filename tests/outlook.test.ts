@@ -15,7 +15,6 @@ const file = join(root, 'examples/kettle-pond.yaml');
 const site = loadSite(file).base;
 const task = (years: number, seed = 1): OutlookTask => ({
   site,
-  siteFile: file,
   weather: outlookWeather(site, { years, seed }),
 });
 const folder = mkdtempSync(join(tmpdir(), 'wintergap-outlook-'));
@@ -43,7 +42,7 @@ test('another seed gives other years', async () => {
 
 test('an added spread makes the years differ more in their sun', async () => {
   const weather = outlookWeather(site, { years: 5, anomaly: usualAnomaly });
-  const { years } = await outlookOf({ site, siteFile: file, weather });
+  const { years } = await outlookOf({ site, weather });
   const range = (of: readonly YearFigures[]) => {
     const sums = of.map(({ ghiKWhPerM2 }) => ghiKWhPerM2);
     return Math.max(...sums) - Math.min(...sums);
@@ -70,8 +69,8 @@ test('several real years are run as they are, each as if it were the only one', 
   const kind = outlookWeather(real);
   expect(kind).toEqual({ kind: 'real', years: 3 });
   expect(outlookWeather(real, { years: 50 })).toMatchObject({ kind: 'resampled', from: 3, years: 50 });
-  const outlook = await outlookOf({ site: real, siteFile, weather: kind });
-  const { hours } = simulateSite(real, siteFile).summary.generator;
+  const outlook = await outlookOf({ site: real, weather: kind });
+  const { hours } = simulateSite(real).summary.generator;
   expect(outlook.years.map(({ generatorHours }) => generatorHours)).toEqual([hours, hours, hours]);
   expect(outlookText(outlook, 'metric')).toContain('3 real years');
 });
@@ -88,7 +87,7 @@ test('monthly means give a new year each time, and no spread can be added to the
   const made = parseSite(text, file).base;
   const weather = outlookWeather(made, { years: 3 });
   expect(weather).toEqual({ kind: 'made', years: 3, seed: 1 });
-  const { years } = await outlookOf({ site: made, siteFile: file, weather });
+  const { years } = await outlookOf({ site: made, weather });
   expect(new Set(years.map(({ generatorHours }) => generatorHours)).size).toBe(3);
   expect(() => outlookWeather(made, { anomaly: usualAnomaly })).toThrow(/files only/);
 });
@@ -157,6 +156,6 @@ test.each([
   [{ years: 0 }, /years must be a whole number from 1 to 10000, got 0/],
   [{ years: 3, seed: -1 }, /seed must be a whole number/],
 ])('%j is refused', async (wish, message) => {
-  const refused = async () => outlookOf({ site, siteFile: file, weather: outlookWeather(site, wish) });
+  const refused = async () => outlookOf({ site, weather: outlookWeather(site, wish) });
   await expect(refused()).rejects.toThrow(message);
 });

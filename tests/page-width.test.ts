@@ -2,7 +2,7 @@ import { checkText, compareText, costText, dayText, lossesText, weatherText, yea
 import { lifeCycleOfYear, readCosts } from '@wintergap/seasonal';
 import { loadSite } from '@wintergap/site';
 import { examineWeather } from '@wintergap/weather';
-import { arrayLosses, StageCache, simulateSite } from '@wintergap/year';
+import { arrayLosses, PreparedCache, simulateSite } from '@wintergap/year';
 import { expect, test } from 'vitest';
 
 const pathOf = (name: string) => new URL(`../examples/${name}.yaml`, import.meta.url).pathname;
@@ -10,10 +10,10 @@ const pathOf = (name: string) => new URL(`../examples/${name}.yaml`, import.meta
 function pagesOf(name: string): Record<string, string> {
   const path = pathOf(name);
   const site = loadSite(path);
-  const stages = new StageCache();
+  const prepared = new PreparedCache();
   const designs = [['base', site.base] as const, ...site.variants].map(([design, settings]) => ({
     name: design,
-    result: simulateSite(settings, path, stages),
+    result: simulateSite(settings, prepared),
   }));
   const { result } = designs[0]!;
   const weather = examineWeather(result.weather, {});

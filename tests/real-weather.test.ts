@@ -1,4 +1,4 @@
-import { StageCache, simulateSite } from '@wintergap/year';
+import { PreparedCache, simulateSite } from '@wintergap/year';
 import { describe, expect, test } from 'vitest';
 import { honeyHouseAt } from './honey-house.js';
 import { realWeather, realWeatherNames } from './shared-folder.js';
@@ -10,7 +10,7 @@ describe.each(realWeatherNames)('the honey house on %s', (name) => {
 
   test.skipIf(path === null)('has headline figures that a practitioner would find sane', () => {
     const site = honeyHouseAt(path!);
-    const { summary, ledger } = simulateSite(site.base, site.file);
+    const { summary, ledger } = simulateSite(site.base);
     const { array, generator, load, throttle, bank } = summary;
     // Yearly plane total of a pole over the flat: a tracker gains, but not out of this range.
     expect(array.planeKWhPerM2 / summary.weather.ghiKWhPerM2).toBeGreaterThan(1.15);
@@ -39,9 +39,9 @@ describe.each(realWeatherNames)('the honey house on %s', (name) => {
 
   test.skipIf(path === null)('a pole runs the engine no longer than a fixed tilt, and throws more away', () => {
     const site = honeyHouseAt(path!);
-    const stages = new StageCache();
-    const pole = simulateSite(site.base, site.file, stages).summary;
-    const fixed = simulateSite(site.variants.get('fixed')!, site.file, stages).summary;
+    const prepared = new PreparedCache();
+    const pole = simulateSite(site.base, prepared).summary;
+    const fixed = simulateSite(site.variants.get('fixed')!, prepared).summary;
     expect(pole.generator.fuelLitres).toBeLessThanOrEqual(fixed.generator.fuelLitres);
     expect(pole.throttle.kWh).toBeGreaterThan(fixed.throttle.kWh);
   });

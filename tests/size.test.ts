@@ -4,7 +4,7 @@ import { sizeText } from '@wintergap/report';
 import { lifeCycleOfYear, readCosts } from '@wintergap/seasonal';
 import { changedDesign, parseSite, type SiteFile } from '@wintergap/site';
 import { missesOf, readSize, sizeDesign, yearFigures } from '@wintergap/study';
-import { StageCache, simulateSite, type YearResult } from '@wintergap/year';
+import { PreparedCache, simulateSite, type YearResult } from '@wintergap/year';
 import { expect, test } from 'vitest';
 
 const file = join(import.meta.dirname, '../examples/kettle-pond.yaml');
@@ -19,12 +19,12 @@ const choose = 'choose: { arrays.0.strings: 2..4, bank.capacity: [500 Ah, 800 Ah
 const costs =
   'costs: { years: 20, array: 900 /kW, bank: 180 /kWh, engine: { price: 1500, life: 2000 h, service: 0.3 /h } }';
 
-const stages = new StageCache();
+const prepared = new PreparedCache();
 const runs: { chosen: Record<string, unknown>; year: YearResult; array: number; bank: number }[] = strings.flatMap(
   (count) =>
     capacities.map((capacity) => {
       const chosen = { 'arrays.0.strings': count, 'bank.capacity': capacity };
-      const year = simulateSite(changedDesign(siteWith(''), chosen), file, stages);
+      const year = simulateSite(changedDesign(siteWith(''), chosen), prepared);
       return { chosen, year, array: count, bank: Number.parseInt(capacity, 10) };
     }),
 );
@@ -68,7 +68,7 @@ for (const [least, measure] of Object.entries(measures)) {
         if (best === null || smaller(measure(run), measure(best))) best = run;
       }
       const site = siteWith(`size: { ${choose}, target: { ${written(target)} }, least: ${least} }\n${costs}`);
-      const answer = sizeDesign(site, readSize(site), stages);
+      const answer = sizeDesign(site, readSize(site), prepared);
       expect(answer.met).toBe(best !== null);
       if (best === null) continue;
       found++;
@@ -82,7 +82,7 @@ for (const [least, measure] of Object.entries(measures)) {
 
 test('a target nobody meets is answered with the nearest design and what it misses', () => {
   const site = siteWith(`size: { ${choose}, target: { generatorHours: 1 h, autonomy: 3 days } }`);
-  const answer = sizeDesign(site, readSize(site), stages);
+  const answer = sizeDesign(site, readSize(site), prepared);
   expect(answer.met).toBe(false);
   expect(answer.tried).toHaveLength(9);
   // The misses of one kind are told apart by their size alone: nearest is what runs the engine least here.
@@ -100,7 +100,7 @@ test('a one-in-ten target is met in nine of ten of the weather years, and costs 
     const site = siteWith(
       `size: { ${range}, target: { generatorHours: 60 h, in: ${year} }, least: array, years: 10, seed: 3 }`,
     );
-    return sizeDesign(site, readSize(site), stages);
+    return sizeDesign(site, readSize(site), prepared);
   };
   const bad = answerIn('one-in-ten');
   const usual = answerIn('usual');
@@ -114,7 +114,7 @@ test('a one-in-ten target is met in nine of ten of the weather years, and costs 
 
 test('the page fits 80 columns in both systems of units and shows the hand method beside', () => {
   const site = siteWith(`size: { ${choose}, target: { ${written(targets[0]!)} } }`);
-  const answer = sizeDesign(site, readSize(site), stages);
+  const answer = sizeDesign(site, readSize(site), prepared);
   for (const units of ['metric', 'us'] as const) {
     const text = sizeText(answer, units);
     expect(text).toContain('By hand (IEEE 1562 array, IEEE 1013 bank)');
@@ -126,7 +126,7 @@ test('the hand method takes the load and the sun that the year had', () => {
   const site = siteWith(
     `size: { ${choose}, target: { ${written(targets[0]!)} }, hand: { ratio: 1.2, autonomy: 4 days } }`,
   );
-  const { hand, year } = sizeDesign(site, readSize(site), stages);
+  const { hand, year } = sizeDesign(site, readSize(site), prepared);
   const { array, bank } = hand!;
   expect(array!.month).toBe(11);
   const december = year.summary.array.months[11]!;
@@ -154,7 +154,7 @@ test.each([
 
 test('least: cost without prices says which are missing', () => {
   const site = siteWith(`size: { ${choose}, target: { fuel: 90 L }, least: cost }\ncosts: { array: 900 /kW }`);
-  expect(() => sizeDesign(site, readSize(site), stages)).toThrow(
+  expect(() => sizeDesign(site, readSize(site), prepared)).toThrow(
     /least: cost needs costs\.bank, costs\.engine, costs\.years/,
   );
 });

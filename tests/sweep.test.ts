@@ -51,7 +51,7 @@ test('a row of a sweep is what a run of that design alone gives, to the last bit
       expect(() => changedDesign(file, changes)).toThrow();
       expect(error).toMatch(/^generator\.stop\.above: found 40 %, expected more than the 45 %/);
     } else {
-      expect(results).toEqual(sweepResults(simulateSite(changedDesign(file, changes), site).summary));
+      expect(results).toEqual(sweepResults(simulateSite(changedDesign(file, changes)).summary));
     }
   }
   expect(failed).toBe(4);

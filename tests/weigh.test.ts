@@ -3,21 +3,21 @@ import { lossesText, tiltText, weighText, whyText } from '@wintergap/report';
 import { changedDesign, loadSite, parseSite, type Site } from '@wintergap/site';
 import { bestTilts, rerunOf, type SiteWeights, variantReasons, weighSite } from '@wintergap/study';
 import { monthlySums, yearSum } from '@wintergap/tally';
-import { arrayLosses, StageCache, simulateSite, type YearResult } from '@wintergap/year';
+import { arrayLosses, PreparedCache, simulateSite, type YearResult } from '@wintergap/year';
 import { expect, test } from 'vitest';
 
 const pathOf = (name: string) => new URL(`../examples/${name}.yaml`, import.meta.url).pathname;
 const pond = loadSite(pathOf('kettle-pond'));
 const cabin = loadSite(pathOf('controllers'));
-const stages = new StageCache();
-const run = (site: Site, file = pond.file): YearResult => simulateSite(site, file, stages);
+const prepared = new PreparedCache();
+const run = (site: Site): YearResult => simulateSite(site, prepared);
 const changed = (changes: Record<string, unknown>) => run(changedDesign(pond, changes)).summary;
 const total = (values: Float64Array) => values.reduce((sum, value) => sum + value, 0);
 const longestLine = (text: string) => Math.max(...text.split('\n').map((line) => line.length));
 
 const base = run(pond.base);
-const weights = weighSite(pond, pond.base);
-const cabinWeights = weighSite(cabin, { ...cabin.base, loads: cabin.base.loads.slice(0, 1) });
+const weights = weighSite(pond.base);
+const cabinWeights = weighSite({ ...cabin.base, loads: cabin.base.loads.slice(0, 1) });
 
 const effect = (name: string) => weights.effects.find((one) => one.name === name)!;
 
@@ -61,7 +61,7 @@ test('a load of nothing weighs nothing, and standby and events are told apart', 
     .replace('generator:\n', 'events: [{ name: party, on: 12-20, at: 18, lasts: 6 h, energy: 9 kWh }]\n\ngenerator:\n');
   const site = parseSite(text, pond.file);
   // The first three loads and the party: few years to run.
-  const { loads } = weighSite(site, { ...site.base, loads: site.base.loads.slice(0, 3) });
+  const { loads } = weighSite({ ...site.base, loads: site.base.loads.slice(0, 3) });
   const load = (name: string) => loads.find((one) => one.name === name)!;
   expect(load('doorbell').weight).toMatchObject({ generatorHours: 0, fuelLitres: 0, starts: 0, darkKWh: 0 });
   expect(load('stereo').standbyKWhYear).toBeCloseTo(0.005 * 8760, 9);
@@ -122,12 +122,12 @@ test('more foam keeps the bank warmer in the cold', () => {
 
 test('the parts of a difference and the rest add up to it', () => {
   const designs = [
-    { name: 'base', result: run(cabin.base, cabin.file) },
-    ...['maximum-power', 'large, direct'].map((name) => ({ name, result: run(cabin.variants.get(name)!, cabin.file) })),
+    { name: 'base', result: run(cabin.base) },
+    ...['maximum-power', 'large, direct'].map((name) => ({ name, result: run(cabin.variants.get(name)!) })),
   ] as const;
   const reasons = variantReasons(
     [designs[0]!, ...designs.slice(1)],
-    rerunOf(cabin.file, () => {}, stages),
+    rerunOf(() => {}, prepared),
   );
   for (const { generatorHours, effects, restHours, energy } of reasons) {
     expect(effects.reduce((sum, part) => sum + part.generatorHours, restHours)).toBeCloseTo(generatorHours, 9);
@@ -141,12 +141,12 @@ test('the parts of a difference and the rest add up to it', () => {
 });
 
 test('a variant like the base differs by nothing, for no reason', () => {
-  const sunless = run({ ...cabin.base, arrays: [] }, cabin.file);
+  const sunless = run({ ...cabin.base, arrays: [] });
   const designs = [
     { name: 'base', result: sunless },
     { name: 'same', result: sunless },
   ] as const;
-  const [reason] = variantReasons(designs, (site) => run(site, cabin.file));
+  const [reason] = variantReasons(designs, run);
   expect(reason).toMatchObject({ generatorHours: 0, fuelLitres: 0, effects: [], restHours: 0 });
   expect(whyText([reason!], 'metric')).toContain('same: no difference.');
 });
@@ -168,7 +168,7 @@ test('the array chain closes on the ledger, month by month', () => {
 test('the chains of several arrays, one of them direct, close together and name what the voltage within the hour does', () => {
   const [roof] = cabin.base.arrays;
   const tracked = cabin.variants.get('in series')!.arrays[0]!;
-  const both = run({ ...cabin.base, arrays: [roof!, { ...tracked, name: 'shed', inSeries: 3 }] }, cabin.file);
+  const both = run({ ...cabin.base, arrays: [roof!, { ...tracked, name: 'shed', inSeries: 3 }] });
   const losses = arrayLosses(both);
   expect(losses.map(({ name }) => name)).toEqual(['roof', 'shed']);
   const used = monthlySums(both.ledger.arrayUsedWh);
@@ -185,7 +185,7 @@ test('the chains of several arrays, one of them direct, close together and name 
 
 test('no other single tilt catches more light, and two catch no less than one', () => {
   const fixed = pond.variants.get('fixed')!;
-  const tilts = bestTilts(pond, fixed);
+  const tilts = bestTilts(fixed);
   const light = (tilt: number) => {
     const result = run({ ...fixed, arrays: [{ ...fixed.arrays[0]!, mount: { kind: 'fixed', tilt, azimuth: 180 } }] });
     return yearSum(result.arrays[0]!.dc.litWm2) / 1000;
@@ -208,13 +208,13 @@ test('no other single tilt catches more light, and two catch no less than one', 
 });
 
 test('a mount without a tilt, and an array that is not there, are refused by name', () => {
-  expect(() => bestTilts(pond, pond.base, 'roof')).toThrow('no array is called "roof"; there are garden pole');
+  expect(() => bestTilts(pond.base, 'roof')).toThrow('no array is called "roof"; there are garden pole');
   const flat: Site = {
     ...pond.base,
     arrays: [{ ...pond.base.arrays[0]!, mount: { kind: 'one-axis', axisTilt: 0, axisAzimuth: 180, limit: 60 } }],
   };
-  expect(() => bestTilts(pond, flat, 'garden pole')).toThrow('has no tilt to choose');
-  expect(() => bestTilts(pond, flat)).toThrow('no tilt to choose');
+  expect(() => bestTilts(flat, 'garden pole')).toThrow('has no tilt to choose');
+  expect(() => bestTilts(flat)).toThrow('no tilt to choose');
 });
 
 test('the pages fit 80 columns, whatever the names and sizes', () => {
@@ -240,7 +240,7 @@ test('the pages fit 80 columns, whatever the names and sizes', () => {
 
 test('a place without an engine is weighed in darkness', () => {
   const { generator, ...rest } = pond.base;
-  const dark = weighSite(pond, { ...rest, loads: rest.loads.slice(0, 2), arrays: [] });
+  const dark = weighSite({ ...rest, loads: rest.loads.slice(0, 2), arrays: [] });
   expect(dark.charger).toBeNull();
   expect(dark.loads[0]!.weight.darkKWh).toBeGreaterThan(0);
   const page = weighText(dark, 'metric');

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { compareHtml, yearHtml } from '@wintergap/report';
 import { loadSite } from '@wintergap/site';
-import { StageCache, simulateSite } from '@wintergap/year';
+import { PreparedCache, simulateSite } from '@wintergap/year';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 
@@ -64,10 +64,10 @@ describe.skipIf(!browserPath)('a report in a browser', () => {
 
   beforeAll(async () => {
     const site = loadSite(siteFile);
-    const stages = new StageCache();
+    const prepared = new PreparedCache();
     const designs = [['base', site.base] as const, ...site.variants].map(([name, design]) => ({
       name,
-      result: simulateSite(design, siteFile, stages),
+      result: simulateSite(design, prepared),
     }));
     designCount = designs.length;
     folder = mkdtempSync(join(tmpdir(), 'wintergap-report-'));

@@ -7,7 +7,7 @@ import { honeyHouse } from '../honey-house.js';
 // Rules of the trade: common practice, no source. Each is one order-of-magnitude check with a set-up of our own; nothing
 // in the model was tuned to them. What the model gives is printed, and how far it is off is explained beside the bound.
 
-const run = (site: SiteFile) => simulateSite(site.base, site.file);
+const run = (site: SiteFile) => simulateSite(site.base);
 
 // "A small efficient home with about 1.5 kW of tracked array and dull Novembers reports about 50 h of engine a year."
 test('a small home with 1.5 kW on a pole runs its engine some tens of hours', () => {

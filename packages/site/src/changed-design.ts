@@ -1,6 +1,7 @@
 import { type SiteFile, writtenDesign } from './load-site.js';
-import { type Site, siteSchema } from './schema.js';
+import { siteSchema } from './schema.js';
 import { valueProblems } from './schema-issues.js';
+import { fromOrigin, type Site } from './site-origin.js';
 import { pathText, SiteError } from './site-problem.js';
 import { mergeVariant } from './variants.js';
 
@@ -17,7 +18,7 @@ export function changedDesign(site: SiteFile, changes: Readonly<Record<string, u
   const written = structuredClone(variant === undefined ? base : mergeVariant(base, variants?.[variant]));
   for (const [path, value] of Object.entries(changes)) setAtPath(written, path, value, file);
   const result = siteSchema.safeParse(written);
-  if (result.success) return result.data;
+  if (result.success) return fromOrigin(result.data, { file, within: '', places: new Map() });
   throw new SiteError(
     file,
     valueProblems(result.error).map(({ path, message }) => ({ line: 0, column: 0, path: pathText(path), message })),

@@ -1,10 +1,10 @@
 import type * as z from 'zod';
-import type { Site } from './schema.js';
+import type { SiteValues } from './schema.js';
 
 type Report = (path: PropertyKey[], message: string) => void;
 
 /** What has to fit together between the keys of a design, beyond what each key allows by itself. */
-export function checkDesign(site: Site, context: z.core.$RefinementCtx<Site>): void {
+export function checkDesign(site: SiteValues, context: z.core.$RefinementCtx<SiteValues>): void {
   const report: Report = (path, message) => context.addIssue({ code: 'custom', path, message });
   checkNames(site, report);
   checkClock(site, report);
@@ -45,7 +45,7 @@ export function checkDesign(site: Site, context: z.core.$RefinementCtx<Site>): v
 /** No clock on earth is further from the sun than this, h. */
 const furthestClockH = 3.6;
 
-function checkClock({ place }: Site, report: Report): void {
+function checkClock({ place }: SiteValues, report: Report): void {
   const apart = (longitude: number) => Math.abs(place.utcOffset - longitude / 15);
   const hours = Math.min(apart(place.longitude), 24 - apart(place.longitude));
   if (hours <= furthestClockH) return;
@@ -56,7 +56,7 @@ function checkClock({ place }: Site, report: Report): void {
   );
 }
 
-function checkNames({ arrays, loads }: Site, report: Report): void {
+function checkNames({ arrays, loads }: SiteValues, report: Report): void {
   const lists = { arrays, loads };
   for (const [key, list] of Object.entries(lists)) {
     const seen = new Set<string>();
@@ -67,7 +67,7 @@ function checkNames({ arrays, loads }: Site, report: Report): void {
   }
 }
 
-function checkGenerator({ generator, bank }: Site, report: Report): void {
+function checkGenerator({ generator, bank }: SiteValues, report: Report): void {
   if (!generator) return;
   const { start, stop, fuel } = generator;
   if (fuel.idle > fuel.atFull) {

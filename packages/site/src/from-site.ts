@@ -1,18 +1,19 @@
-import { SiteError } from './site-problem.js';
+import { OutOfRangeError } from '@wintergap/ground';
+import { type Site, siteError } from './site-origin.js';
+import { joinedPath } from './site-problem.js';
 
 /**
- * Runs a stage on values that came from the site file: what the stage finds out of range is reported as a problem of
- * that part of the file.
+ * Makes something of values of a design: what is found out of range there is a problem of that part of the site file.
+ * Any other error is a fault of the program and passes through.
  *
- * @throws SiteError instead of the stage's RangeError or TypeError
+ * @param path keys that lead to the values; what is found out of range may know the last ones itself
+ * @throws SiteError instead of an OutOfRangeError
  */
-export function fromSite<Result>(siteFile: string, path: string, make: () => Result): Result {
+export function fromSite<Result>(site: Site, path: string, make: () => Result): Result {
   try {
     return make();
   } catch (error) {
-    if (error instanceof RangeError || error instanceof TypeError) {
-      throw new SiteError(siteFile, [{ line: 0, column: 0, path, message: error.message }]);
-    }
+    if (error instanceof OutOfRangeError) throw siteError(site, joinedPath(path, error.key ?? ''), error.message);
     throw error;
   }
 }

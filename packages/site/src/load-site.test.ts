@@ -76,7 +76,8 @@ test('a value changed by its path is the same as one written in the file', () =>
   const site = parseSite(example, 'site.yaml');
   const changed = changedDesign(site, { 'arrays.garden pole.strings': 5, 'bank.capacity': '500 Ah' });
   const written = parseSite(example.replace('strings: 3', 'strings: 5').replace('1000 Ah', '500 Ah'), 'site.yaml');
-  expect(changed).toEqual(written.base);
+  const { origin: _, ...values } = written.base;
+  expect({ ...changed, origin: null }).toEqual({ ...values, origin: null });
   expect(() => changedDesign(site, { 'arrays.9.strings': 5 })).toThrow(/"9" leads nowhere/);
   expect(() => changedDesign(site, { 'bank.capacity': 500 })).toThrow(/500 has no unit/);
 });

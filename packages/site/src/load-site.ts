@@ -1,13 +1,14 @@
 import { readFileSync } from 'node:fs';
 import { closest } from 'fastest-levenshtein';
 import * as z from 'zod';
-import { aroundDesign, type Site, siteSchema } from './schema.js';
+import { aroundDesign, siteSchema } from './schema.js';
 import { valueProblems } from './schema-issues.js';
-import { readDocument, type SiteDocument } from './site-document.js';
+import { locate, readDocument, type SiteDocument } from './site-document.js';
+import { fromOrigin, type Site } from './site-origin.js';
 import { pathText, SiteError, type SiteProblem } from './site-problem.js';
 import { mergeVariant } from './variants.js';
 
-/** A site file that has been read and found right, variants and all. */
+/** A site file that has been read and found right, variants and all: plain data, which may be handed to a worker. */
 export interface SiteFile {
   /** The file, as the user named it. */
   file: string;
@@ -35,8 +36,9 @@ export function loadSite(file: string): SiteFile {
 }
 
 /**
- * Reads the text of a site file; `file` is only named in messages.
+ * Reads the text of a site file.
  *
+ * @param file named in messages; relative paths of other files count from its folder
  * @throws SiteError with every problem found, each with line, column and path of keys
  */
 export function parseSite(text: string, file: string): SiteFile {
@@ -48,7 +50,7 @@ export function parseSite(text: string, file: string): SiteFile {
   const variants = new Map<string, Site>();
   if (typeof changes !== 'object' || changes === null || Array.isArray(changes)) {
     problems.push({
-      ...document.locate(['variants']),
+      ...locate(document, ['variants']),
       path: 'variants',
       message: 'expected a mapping of names to changes, such as steep: { arrays: [{ name: garden pole, ... }] }',
     });
@@ -56,7 +58,7 @@ export function parseSite(text: string, file: string): SiteFile {
     for (const [name, change] of Object.entries(changes)) {
       const strangers = strangeNames(design, change);
       if (strangers.length > 0) {
-        const place = document.locate(['variants', name]);
+        const place = locate(document, ['variants', name]);
         for (const stranger of strangers) problems.push({ ...place, path: `variants.${name}`, message: stranger });
         continue;
       }
@@ -112,11 +114,13 @@ function strangeNames(design: Record<string, unknown>, change: unknown): string[
 /** Checks one design; what is wrong in the base is not said again for each variant that inherits it. */
 function check(design: unknown, document: SiteDocument, within: string[], problems: SiteProblem[]): Site | null {
   const result = siteSchema.safeParse(design);
-  if (result.success) return result.data;
+  if (result.success) {
+    return fromOrigin(result.data, { file: document.file, within: pathText(within), places: document.places });
+  }
   const alreadySaid = new Set(within.length > 0 ? problems.map(({ path, message }) => `${path} ${message}`) : []);
   for (const { path, message } of valueProblems(result.error)) {
     if (alreadySaid.has(`${pathText(path)} ${message}`)) continue;
-    problems.push({ ...document.locate([...within, ...path]), path: pathText([...within, ...path]), message });
+    problems.push({ ...locate(document, [...within, ...path]), path: pathText([...within, ...path]), message });
   }
   return null;
 }

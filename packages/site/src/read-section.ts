@@ -1,6 +1,7 @@
 import type * as z from 'zod';
 import type { SiteFile } from './load-site.js';
 import { valueProblems } from './schema-issues.js';
+import { locate } from './site-document.js';
 import { pathText, SiteError } from './site-problem.js';
 
 /**
@@ -21,7 +22,7 @@ export function readSection<Schema extends z.ZodType>(
   throw new SiteError(
     file,
     valueProblems(result.error).map(({ path, message }) => ({
-      ...document.locate([key, ...path]),
+      ...locate(document, [key, ...path]),
       path: pathText([key, ...path]),
       message,
     })),

@@ -12,6 +12,7 @@ import {
   wholeNumber,
   word,
 } from './fields.js';
+import { fileName } from './named-file.js';
 
 export const inverter = mapping({
   power: quantity('power', positive),
@@ -78,7 +79,7 @@ export const event = mapping({
 });
 
 export const measured = mapping({
-  file: text,
+  file: fileName,
   /** Scales the whole table to this yearly energy. */
   yearly: quantity('energy', positive).optional(),
 });

@@ -14,6 +14,7 @@ import {
   wholeNumber,
   word,
 } from './fields.js';
+import { fileName } from './named-file.js';
 import { array } from './schema-array.js';
 import { bank } from './schema-bank.js';
 import { generator } from './schema-generator.js';
@@ -47,12 +48,12 @@ const months = mapping({
 
 const weather = z.union(
   [
-    text.transform((file) => ({ file, moveTemperature: false, otherYears: undefined })),
+    fileName.transform((file) => ({ file, moveTemperature: false, otherYears: undefined })),
     mapping({
-      file: text,
+      file: fileName,
       moveTemperature: z.boolean().default(false),
       /** Further real years of the same place, for the outlook. */
-      otherYears: z.array(text).optional(),
+      otherYears: z.array(fileName).optional(),
     }),
     mapping({ months, seed: wholeNumber(0, 2 ** 31, 'a seed').default(1) }),
   ],
@@ -105,7 +106,7 @@ const siteShape = {
 /** Keys of the site file that are not part of one design. */
 export const aroundDesign = ['variants', 'sweep', 'size', 'carry', 'costs'];
 
-/** One design of a place: the site file without its variants. */
+/** The values of one design of a place: the site file without its variants. */
 export const siteSchema = mapping(siteShape, aroundDesign).superRefine((site, context) => checkDesign(site, context));
 
-export type Site = z.output<typeof siteSchema>;
+export type SiteValues = z.output<typeof siteSchema>;

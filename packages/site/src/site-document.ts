@@ -1,15 +1,14 @@
-import { type Document, isCollection, isNode, isPair, LineCounter, parseDocument } from 'yaml';
-import { SiteError } from './site-problem.js';
-
-type Keys = readonly PropertyKey[];
+import { LineCounter, parseDocument } from 'yaml';
+import { nearestPlace, type Place, type Places, placesIn } from './site-places.js';
+import { pathText, SiteError } from './site-problem.js';
 
 /** A parsed YAML file that still knows where each value stands. */
 export interface SiteDocument {
   file: string;
   /** The file's content as plain objects, lists, strings and numbers. */
   content: Record<string, unknown>;
-  /** Line and column of the value that the keys lead to, or of its nearest surroundings that exist. */
-  locate(keys: Keys): { line: number; column: number };
+  /** Where each of its values stands. */
+  places: Places;
 }
 
 /** One slip often upsets everything after it: the first few say enough. */
@@ -57,28 +56,9 @@ export function readDocument(text: string, file: string): SiteDocument {
       },
     ]);
   }
-  return { file, content: content as Record<string, unknown>, locate: (keys) => locate(document, lines, keys) };
+  return { file, content: content as Record<string, unknown>, places: placesIn(document, lines) };
 }
 
-function locate(document: Document, lines: LineCounter, keys: Keys): { line: number; column: number } {
-  for (let length = keys.length; length > 0; length--) {
-    const offset = keyOffset(document, keys.slice(0, length));
-    if (offset !== null) {
-      const { line, col } = lines.linePos(offset);
-      return { line, column: col };
-    }
-  }
-  return { line: 1, column: 1 };
-}
-
-/** Where the key (in a mapping) or the item (in a list) begins, as an offset into the text. */
-function keyOffset(document: Document, keys: Keys): number | null {
-  const parent = keys.length === 1 ? document.contents : document.getIn(keys.slice(0, -1), true);
-  const last = keys[keys.length - 1];
-  if (!isCollection(parent)) return null;
-  for (const item of parent.items) {
-    if (isPair(item) && isNode(item.key) && String(item.key) === String(last)) return item.key.range?.[0] ?? null;
-  }
-  const item = typeof last === 'number' ? parent.items[last] : undefined;
-  return isNode(item) ? (item.range?.[0] ?? null) : null;
-}
+/** Line and column of the value that the keys lead to, or of its nearest surroundings that exist. */
+export const locate = ({ places }: SiteDocument, keys: readonly PropertyKey[]): Place =>
+  nearestPlace(places, pathText(keys)) ?? { line: 1, column: 1 };

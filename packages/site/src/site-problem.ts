@@ -27,6 +27,10 @@ function describe(file: string, { line, column, path, message }: SiteProblem): s
   return path === '' ? `${place}: ${message}` : `${place}: ${path}: ${message}`;
 }
 
+/** `arrays[0].module.vmp` from the paths of the outer and of the inner value; either may be empty. */
+export const joinedPath = (outer: string, inner: string): string =>
+  outer === '' || inner === '' || inner.startsWith('[') ? outer + inner : `${outer}.${inner}`;
+
 /** `arrays[0].module.vmp` from the keys that lead to a value. */
 export function pathText(keys: readonly PropertyKey[]): string {
   return keys.reduce<string>((text, key) => {

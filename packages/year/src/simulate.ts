@@ -1,7 +1,7 @@
 import { autonomyDays } from '@wintergap/battery';
 import { angleApartDeg } from '@wintergap/ground';
 import type { Site } from '@wintergap/site';
-import { fromSite, SiteError } from '@wintergap/site';
+import { fromSite, siteError } from '@wintergap/site';
 import { summarise, yearSum } from '@wintergap/tally';
 import type { WeatherYear } from '@wintergap/weather';
 import { yearCautions } from './facts/cautions.js';
@@ -14,32 +14,26 @@ import { compileSiteGenerator } from './prepare/generator-stage.js';
 import { siteLimits } from './prepare/limits-stage.js';
 import { loadStage } from './prepare/load-stage.js';
 import { outdoorsStage } from './prepare/outdoors-stage.js';
-import { StageCache } from './prepare/stage-cache.js';
+import { identityOf, PreparedCache } from './prepare/prepared-cache.js';
 import { siteWeather } from './prepare/weather-stage.js';
 import type { YearResult } from './year-result.js';
 
 /**
  * The settled year of a design.
  *
- * @param siteFile the site file it came from: relative paths count from its folder, and messages name it
- * @param stages results shared with other designs of the same place; pass the same one to run them faster
+ * @param prepared what designs of the same place have in common; pass the same one to run them faster
  * @throws SiteError for values that do not fit together, WeatherError for weather that cannot be used
  */
-export function simulateSite(site: Site, siteFile: string, stages = new StageCache()): YearResult {
-  return simulateWeather(site, siteFile, siteWeather(site, siteFile, stages), stages);
+export function simulateSite(site: Site, prepared = new PreparedCache()): YearResult {
+  return simulateWeather(site, siteWeather(site, prepared), prepared);
 }
 
 /** The settled year of a design under a given weather. */
-export function simulateWeather(
-  site: Site,
-  siteFile: string,
-  weather: WeatherYear,
-  stages = new StageCache(),
-): YearResult {
-  checkWeatherPlace(site, siteFile, weather);
-  const weatherKey = [weather.source, site.weather, siteFile];
-  const outdoors = outdoorsStage(site, weather, weatherKey, stages);
-  const { bank, cabinet, heater, chargeRules } = fromSite(siteFile, 'bank', () => bankStage(site));
+export function simulateWeather(site: Site, weather: WeatherYear, prepared = new PreparedCache()): YearResult {
+  checkWeatherPlace(site, weather);
+  const weatherKey = identityOf(weather);
+  const outdoors = outdoorsStage(site, weather, prepared);
+  const { bank, cabinet, heater, chargeRules } = fromSite(site, 'bank', () => bankStage(site));
   const range = [bank.settings.cells * bank.settings.cutoffCellV * 0.9, bank.setVoltage(2, -20) * 1.02] as const;
   const arrays: ArrayStage[] = [];
   site.arrays.forEach((array, i) => {
@@ -58,12 +52,12 @@ export function simulateWeather(
       range,
     ];
     arrays.push(
-      stages.get('array', inputs, () =>
-        fromSite(siteFile, `arrays[${i}]`, () => arrayStage(array, site, weather, outdoors, range)),
+      prepared.get('array', inputs, () =>
+        fromSite(site, `arrays[${i}]`, () => arrayStage(array, site, weather, outdoors, range)),
       ),
     );
   });
-  const { load, inverter, inverterInputW, converterInputW } = stages.get(
+  const { load, inverter, inverterInputW, converterInputW } = prepared.get(
     'load',
     [
       weatherKey,
@@ -76,9 +70,9 @@ export function simulateWeather(
       site.converter,
       site.rooms,
     ],
-    () => fromSite(siteFile, 'loads', () => loadStage(site, siteFile, weather, outdoors.sun.upShare)),
+    () => loadStage(site, weather, outdoors.sun.upShare),
   );
-  const generator = fromSite(siteFile, 'generator', () => compileSiteGenerator(site, weather));
+  const generator = fromSite(site, 'generator', () => compileSiteGenerator(site, weather));
   const ownUseW = new Float64Array(8760);
   for (const array of arrays) for (let h = 0; h < 8760; h++) ownUseW[h]! += array.ownUseW[h]!;
   const plant: Plant = {
@@ -130,19 +124,17 @@ export function simulateWeather(
 const furthestLatitudeDeg = 10;
 const furthestLongitudeDeg = 20;
 
-function checkWeatherPlace({ place }: Site, siteFile: string, weather: WeatherYear): void {
+function checkWeatherPlace(site: Site, weather: WeatherYear): void {
+  const { place } = site;
   const { latitudeDeg, longitudeDeg } = weather.place;
   if (latitudeDeg === undefined || longitudeDeg === undefined) return;
   const east = angleApartDeg(longitudeDeg, place.longitude);
   if (Math.abs(latitudeDeg - place.latitude) <= furthestLatitudeDeg && east <= furthestLongitudeDeg) return;
-  throw new SiteError(siteFile, [
-    {
-      line: 0,
-      column: 0,
-      path: 'place',
-      message: `the site is at ${place.latitude}, ${place.longitude}, but ${weather.source} is from ${latitudeDeg}, ${longitudeDeg} (north and east positive); one of the two is wrong`,
-    },
-  ]);
+  throw siteError(
+    site,
+    'place',
+    `the site is at ${place.latitude}, ${place.longitude}, but ${weather.source} is from ${latitudeDeg}, ${longitudeDeg} (north and east positive); one of the two is wrong`,
+  );
 }
 
 function meanPlane(arrays: readonly ArrayStage[], ratedW: number): Float64Array {

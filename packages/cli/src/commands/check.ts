@@ -1,7 +1,7 @@
 import { checkText, problemsFound } from '@wintergap/report';
 import { loadSite } from '@wintergap/site';
 import { examineWeather } from '@wintergap/weather';
-import { StageCache } from '@wintergap/year';
+import { PreparedCache } from '@wintergap/year';
 import type { Command } from 'commander';
 import { exitCodes } from '../exit-codes.js';
 import { runDesigns } from '../run-designs.js';
@@ -18,7 +18,7 @@ export function addCheck(program: Command): void {
     )
     .action((file: string, options: { json?: boolean }) => {
       const site = loadSite(file);
-      const designs = runDesigns(site, new StageCache());
+      const designs = runDesigns(site, new PreparedCache());
       const { place } = site.base;
       const weather = examineWeather(designs[0]!.result.weather, {
         latitudeDeg: place.latitude,

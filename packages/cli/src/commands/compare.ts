@@ -3,7 +3,7 @@ import { lifeCycleOfYear, readCosts } from '@wintergap/seasonal';
 import { inputFiles, loadSite } from '@wintergap/site';
 import { reasonRuns, rerunOf, type VariantReasons, variantReasons } from '@wintergap/study';
 import { contractOf } from '@wintergap/tally';
-import { StageCache } from '@wintergap/year';
+import { PreparedCache } from '@wintergap/year';
 import type { Command } from 'commander';
 import { countProgress } from '../progress.js';
 import { runDesigns } from '../run-designs.js';
@@ -31,10 +31,10 @@ export function addCompare(program: Command): void {
       const site = loadSite(file);
       const units = unitsOption(options.units, site.base.units);
       const costs = readCosts(site);
-      const stages = new StageCache();
-      const designs = runDesigns(site, stages);
+      const prepared = new PreparedCache();
+      const designs = runDesigns(site, prepared);
       if (options.html) writeWhole(options.html, await compareHtml(designs, units), inputFiles(site));
-      const reasons = options.why ? reasonsOf(designs, file, stages) : null;
+      const reasons = options.why ? reasonsOf(designs, prepared) : null;
       if (options.json && reasons) process.stdout.write(`${JSON.stringify(reasons, null, 2)}\n`);
       else if (options.json) {
         const summaries = Object.fromEntries(designs.map(({ name, result }) => [name, contractOf(result.summary)]));
@@ -50,7 +50,7 @@ export function addCompare(program: Command): void {
     });
 }
 
-function reasonsOf([base, ...variants]: readonly NamedYear[], file: string, stages: StageCache): VariantReasons[] {
+function reasonsOf([base, ...variants]: readonly NamedYear[], prepared: PreparedCache): VariantReasons[] {
   if (!base) return [];
   const designs = [base, ...variants] as const;
   const progress = countProgress('years');
@@ -59,7 +59,7 @@ function reasonsOf([base, ...variants]: readonly NamedYear[], file: string, stag
   try {
     return variantReasons(
       designs,
-      rerunOf(file, () => progress.reached(++done, of), stages),
+      rerunOf(() => progress.reached(++done, of), prepared),
     );
   } finally {
     progress.stop();

@@ -48,8 +48,7 @@ export function addOutlook(program: Command): void {
       };
       const workers =
         options.workers === undefined ? availableParallelism() : wholeOption('--workers', options.workers, 1, 256);
-      const siteFile = loadSite(file);
-      const site = designOf(siteFile, options.variant);
+      const site = designOf(loadSite(file), options.variant);
       const units = unitsOption(options.units, site.units);
       if (options.spread && 'months' in site.weather) {
         throw new InputError('--spread: goes with weather from files only, not with monthly means');
@@ -57,7 +56,7 @@ export function addOutlook(program: Command): void {
       const progress = countProgress('years');
       let outlook: Outlook;
       try {
-        const task = { site, siteFile: file, weather: outlookWeather(site, wish) };
+        const task = { site, weather: outlookWeather(site, wish) };
         outlook = await outlookOf(task, { workers, onYear: progress.reached });
       } finally {
         progress.stop();

@@ -2,7 +2,7 @@ import { sizeText } from '@wintergap/report';
 import { loadSite } from '@wintergap/site';
 import { readSize, type SizeAnswer, sizeDesign } from '@wintergap/study';
 import { contractOf } from '@wintergap/tally';
-import { StageCache } from '@wintergap/year';
+import { PreparedCache } from '@wintergap/year';
 import type { Command } from 'commander';
 import { exitCodes } from '../exit-codes.js';
 import { countProgress } from '../progress.js';
@@ -41,7 +41,7 @@ export function addSize(program: Command): void {
       const progress = countProgress('designs at most');
       let answer: SizeAnswer;
       try {
-        answer = sizeDesign(site, question, new StageCache(), progress.reached);
+        answer = sizeDesign(site, question, new PreparedCache(), progress.reached);
       } finally {
         progress.stop();
       }

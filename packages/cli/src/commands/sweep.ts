@@ -79,7 +79,7 @@ async function sweep(files: readonly string[], options: SweepOptions): Promise<v
   const site = loadSite(file);
   const plan = planSweep(site, partOption(options.part));
   // The base design first: weather that cannot be used is told here, and not in every row.
-  const base = sweepResults(simulateSite(site.base, file).summary);
+  const base = sweepResults(simulateSite(site.base).summary);
   await runPlan(plan, options.out, workers, (row) => best.add(row));
   const page = { site: site.base.name, axes: plan.axes.map(({ path }) => path), summary: best.summary(), base };
   printPage(page, options, site.base.units);

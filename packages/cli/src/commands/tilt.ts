@@ -1,3 +1,4 @@
+import { OutOfRangeError } from '@wintergap/ground';
 import { tiltText } from '@wintergap/report';
 import { designOf, loadSite } from '@wintergap/site';
 import { type BestTilts, bestTilts } from '@wintergap/study';
@@ -29,15 +30,14 @@ export function addTilt(program: Command): void {
     .option('--units <system>', 'metric or us, instead of what the site file says')
     .addHelpText('after', '\nExample:\n  wintergap tilt examples/kettle-pond.yaml --months 11,12,1')
     .action((file: string, options: TiltOptions) => {
-      const site = loadSite(file);
-      const design = designOf(site, options.variant);
+      const design = designOf(loadSite(file), options.variant);
       const units = unitsOption(options.units, design.units);
       const months = monthsOption(options.months);
       const progress = countProgress('years');
       let tilts: BestTilts;
       try {
         tilts = asInputError(options.array, () =>
-          bestTilts(site, design, options.array, months, (done) => progress.reached(done, Math.max(usualRuns, done))),
+          bestTilts(design, options.array, months, (done) => progress.reached(done, Math.max(usualRuns, done))),
         );
       } finally {
         progress.stop();
@@ -58,7 +58,7 @@ function asInputError<Result>(array: string | undefined, make: () => Result): Re
   try {
     return make();
   } catch (error) {
-    if (error instanceof RangeError) throw new InputError(`--array${array ? ` ${array}` : ''}: ${error.message}`);
+    if (error instanceof OutOfRangeError) throw new InputError(`--array${array ? ` ${array}` : ''}: ${error.message}`);
     throw error;
   }
 }

@@ -2,7 +2,7 @@ import { resolve } from 'node:path';
 import { weatherText } from '@wintergap/report';
 import { loadSite } from '@wintergap/site';
 import { examineWeather, readWeatherFile, type WeatherPlace, type WeatherYear, writeTable } from '@wintergap/weather';
-import { StageCache, siteWeather } from '@wintergap/year';
+import { siteWeather } from '@wintergap/year';
 import type { Command } from 'commander';
 import { exitCodes } from '../exit-codes.js';
 import { InputError } from '../input-error.js';
@@ -66,7 +66,7 @@ function madeWeather(file: string): WeatherAtSite {
       `${file}: weather is a file, not monthly means; expected weather: { months: { irradiation: [...], air: [...] } }`,
     );
   }
-  return { weather: siteWeather(base, file, new StageCache()), site: {} };
+  return { weather: siteWeather(base), site: {} };
 }
 
 function numberOption(key: keyof WeatherPlace, text: string | undefined, option: string, min: number, max: number) {

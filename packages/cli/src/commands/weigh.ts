@@ -21,13 +21,12 @@ export function addWeigh(program: Command): void {
     .option('--units <system>', 'metric or us, instead of what the site file says')
     .addHelpText('after', '\nExample:\n  wintergap weigh examples/kettle-pond.yaml')
     .action((file: string, options: WeighOptions) => {
-      const site = loadSite(file);
-      const design = designOf(site, options.variant);
+      const design = designOf(loadSite(file), options.variant);
       const units = unitsOption(options.units, design.units);
       const progress = countProgress('years');
       let weights: SiteWeights;
       try {
-        weights = weighSite(site, design, progress.reached);
+        weights = weighSite(design, progress.reached);
       } finally {
         progress.stop();
       }

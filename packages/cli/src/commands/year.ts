@@ -41,7 +41,7 @@ export function addYear(program: Command): void {
       const aged = options.age === undefined ? design : agedDesign(site, options.age, options.variant);
       const units = unitsOption(options.units, design.units);
       const day = options.day === undefined ? null : dayOption(options.day);
-      const result = simulateSite(aged, file);
+      const result = simulateSite(aged);
       if (options.csv) writeWhole(options.csv, ledgerCsv(result.ledger), inputFiles(site));
       if (options.html) writeWhole(options.html, await yearHtml(result, units, options.variant), inputFiles(site));
       if (options.losses) printLosses(result, options.json);

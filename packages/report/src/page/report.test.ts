@@ -9,8 +9,8 @@ import { compareHtml, yearHtml } from './on-demand.js';
 
 const siteFile = fileURLToPath(new URL('../../../../examples/kettle-pond.yaml', import.meta.url));
 const site = loadSite(siteFile);
-const year = simulateSite(site.base, siteFile);
-const fixed = simulateSite(designOf(site, 'fixed'), siteFile);
+const year = simulateSite(site.base);
+const fixed = simulateSite(designOf(site, 'fixed'));
 const { ledger, summary } = year;
 const text = await yearHtml(year, 'metric');
 const designs = [
@@ -230,14 +230,11 @@ test('the safety notice closes every report', () => {
 
 test('a place without array, engine and lead still gets a whole report', async () => {
   const { generator: _, ...bare } = site.base;
-  const dark = simulateSite(
-    {
-      ...bare,
-      arrays: [],
-      bank: { ...bare.bank, chemistry: 'lithium-iron-phosphate', floor: 0.1 },
-    },
-    siteFile,
-  );
+  const dark = simulateSite({
+    ...bare,
+    arrays: [],
+    bank: { ...bare.bank, chemistry: 'lithium-iron-phosphate', floor: 0.1 },
+  });
   const page = await yearHtml(dark, 'metric');
   expect(page).not.toMatch(/NaN|Infinity|undefined/);
   const document = parsed(page);

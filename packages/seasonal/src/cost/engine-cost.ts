@@ -1,4 +1,4 @@
-import { checkRange } from '../check-input.js';
+import { mustLie } from '@wintergap/ground';
 import { evenSalvage, type LifeCycleCost, lifeCycleCost } from './life-cycle-cost.js';
 import { replacementsWithin } from './present-value.js';
 
@@ -38,9 +38,9 @@ export function engineLifeCycle(
   const { fuelLitresPerYear, hoursPerYear, lifeH } = engine;
   checkEngineUse(engine);
   for (const name of ['servicePerH', 'replacement', 'firstCost'] as const) {
-    checkRange(name, prices[name], 0, Number.POSITIVE_INFINITY);
+    mustLie(name, prices[name], 0, Number.POSITIVE_INFINITY);
   }
-  checkRange('fuelPerL', fuelPerL, 0, Number.POSITIVE_INFINITY);
+  mustLie('fuelPerL', fuelPerL, 0, Number.POSITIVE_INFINITY);
   // An engine that does not run is not worn out; a life beyond any study stands for that.
   const everyYears = hoursPerYear > 0 ? lifeH / hoursPerYear : 1e6;
   const lastBought = replacementsWithin(everyYears, terms.years) > 0 ? prices.replacement : prices.firstCost;
@@ -57,9 +57,9 @@ export function engineLifeCycle(
   });
 }
 
-/** @throws RangeError naming the first value out of range */
+/** @throws OutOfRangeError naming the first value out of range */
 export function checkEngineUse({ fuelLitresPerYear, hoursPerYear, lifeH }: EngineUse): void {
-  checkRange('fuelLitresPerYear', fuelLitresPerYear, 0, Number.POSITIVE_INFINITY);
-  checkRange('hoursPerYear', hoursPerYear, 0, 8784);
-  checkRange('lifeH', lifeH, 10, Number.POSITIVE_INFINITY);
+  mustLie('fuelLitresPerYear', fuelLitresPerYear, 0, Number.POSITIVE_INFINITY);
+  mustLie('hoursPerYear', hoursPerYear, 0, 8784);
+  mustLie('lifeH', lifeH, 10, Number.POSITIVE_INFINITY);
 }

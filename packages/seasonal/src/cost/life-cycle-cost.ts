@@ -1,4 +1,4 @@
-import { checkRange } from '../check-input.js';
+import { mustLie, OutOfRangeError } from '@wintergap/ground';
 import {
   checkYears,
   presentValueOfPayment,
@@ -35,7 +35,8 @@ export interface LifeCycleCost {
 export function lifeCycleCost(plan: CostPlan): LifeCycleCost {
   const { firstCost, years, discountRate } = plan;
   checkYears(years);
-  if (!Number.isFinite(firstCost)) throw new RangeError(`firstCost must be a finite amount of money, got ${firstCost}`);
+  if (!Number.isFinite(firstCost))
+    throw new OutOfRangeError(`firstCost must be a finite amount of money, got ${firstCost}`);
   let yearly = 0;
   for (const { amount, escalation } of plan.yearly) {
     yearly += presentValueOfSeries(amount, years, discountRate, escalation);
@@ -53,7 +54,7 @@ export function lifeCycleCost(plan: CostPlan): LifeCycleCost {
  * Common practice, no source; ASTM E917 leaves the residual value to the analyst.
  */
 export function evenSalvage(cost: number, everyYears: number, years: number): number {
-  checkRange('cost', cost, 0, Number.POSITIVE_INFINITY);
+  mustLie('cost', cost, 0, Number.POSITIVE_INFINITY);
   checkYears(years);
   const bought = (1 + replacementsWithin(everyYears, years)) * everyYears;
   return cost * Math.max(0, Math.min(1, (bought - years) / everyYears));

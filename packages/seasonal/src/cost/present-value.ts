@@ -1,4 +1,4 @@
-import { checkRange } from '../check-input.js';
+import { mustLie, OutOfRangeError } from '@wintergap/ground';
 
 /**
  * Value today of one payment: F (1 + d)^-n. ASTM E917, single present value.
@@ -9,7 +9,7 @@ import { checkRange } from '../check-input.js';
  */
 export function presentValueOfPayment(payment: number, year: number, discountRate: number): number {
   checkAmount('payment', payment);
-  checkRange('year', year, 0, mostYears);
+  mustLie('year', year, 0, mostYears);
   checkRate('discountRate', discountRate);
   return payment * (1 + discountRate) ** -year;
 }
@@ -48,7 +48,7 @@ export function presentValueOfReplacements(
 
 /** How often a part with a life of `everyYears` is replaced within `years`, the first purchase not counted. */
 export function replacementsWithin(everyYears: number, years: number): number {
-  if (!(everyYears >= 0.001)) throw new RangeError(`everyYears must be 0.001 or more, got ${everyYears}`);
+  if (!(everyYears >= 0.001)) throw new OutOfRangeError(`everyYears must be 0.001 or more, got ${everyYears}`);
   // A life that divides the study to within rounding leaves nothing to replace at the end.
   return Math.max(0, Math.ceil(years / everyYears - 1e-9) - 1);
 }
@@ -57,16 +57,17 @@ const mostYears = 200;
 
 export function checkYears(years: number): void {
   if (!(Number.isInteger(years) && years >= 1 && years <= mostYears)) {
-    throw new RangeError(`years must be a whole number from 1 to ${mostYears}, got ${years}`);
+    throw new OutOfRangeError(`years must be a whole number from 1 to ${mostYears}, got ${years}`);
   }
 }
 
 function checkRate(name: string, rate: number): void {
-  if (!(rate > -0.5 && rate <= 1)) throw new RangeError(`${name} must be above -0.5 and up to 1 a year, got ${rate}`);
+  if (!(rate > -0.5 && rate <= 1))
+    throw new OutOfRangeError(`${name} must be above -0.5 and up to 1 a year, got ${rate}`);
 }
 
 function checkAmount(name: string, amount: number): void {
-  if (!Number.isFinite(amount)) throw new RangeError(`${name} must be a finite amount of money, got ${amount}`);
+  if (!Number.isFinite(amount)) throw new OutOfRangeError(`${name} must be a finite amount of money, got ${amount}`);
 }
 
 /** q + q^2 + ... + q^n. */

@@ -1,4 +1,4 @@
-import { checkRange } from '../check-input.js';
+import { mustLie } from '@wintergap/ground';
 import type { SeasonalStore } from '../store/seasonal-store.js';
 import type { StudyTerms } from './engine-cost.js';
 import { evenSalvage, type LifeCycleCost, lifeCycleCost } from './life-cycle-cost.js';
@@ -27,9 +27,9 @@ export function storeLifeCycle(
   terms: StudyTerms,
 ): LifeCycleCost {
   for (const name of ['converterInPerKW', 'converterOutPerKW', 'upkeepPerYear', 'otherFirstCost'] as const) {
-    checkRange(name, prices[name], 0, Number.POSITIVE_INFINITY);
+    mustLie(name, prices[name], 0, Number.POSITIVE_INFINITY);
   }
-  checkRange('storePerKWh', storePerKWh, 0, Number.POSITIVE_INFINITY);
+  mustLie('storePerKWh', storePerKWh, 0, Number.POSITIVE_INFINITY);
   const parts = [
     { cost: (store.converterIn.powerW / 1000) * prices.converterInPerKW, everyYears: prices.converterInYears },
     { cost: (store.store.capacityWh / 1000) * storePerKWh, everyYears: prices.storeYears },

@@ -1,12 +1,12 @@
 import { assertCloses, yearSum } from '@wintergap/tally';
-import { StageCache, simulateSite } from '@wintergap/year';
+import { PreparedCache, simulateSite } from '@wintergap/year';
 import { expect, test } from 'vitest';
 import { inventedSite } from '../site.fixture.js';
 import { carryBalance, converterInEnginePlace } from './converter-in-engine-place.js';
 
-const { base, file } = inventedSite();
-const stages = new StageCache();
-const simulate = (site: typeof base) => simulateSite(site, file, stages);
+const { base } = inventedSite();
+const prepared = new PreparedCache();
+const simulate = (site: typeof base) => simulateSite(site, prepared);
 const asItIs = simulate(base);
 
 test('demand is what the engine gave, and surplus what a full bank threw away', () => {

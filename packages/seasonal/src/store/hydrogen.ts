@@ -1,3 +1,4 @@
+import { OutOfRangeError } from '@wintergap/ground';
 import type { StoreTechnology } from './seasonal-store.js';
 
 // Heats of combustion of hydrogen at 25 degC, per kg: lower 120.0 MJ, higher 141.8 MJ. From memory.
@@ -29,7 +30,7 @@ export type HydrogenKeeping = 'unpressed' | '200 bar';
  */
 export function hydrogenRange(keeping: HydrogenKeeping): Record<'low' | 'typical' | 'high', HydrogenChain> {
   if (keeping !== 'unpressed' && keeping !== '200 bar') {
-    throw new RangeError(`keeping must be 'unpressed' or '200 bar', got ${keeping}`);
+    throw new OutOfRangeError(`keeping must be 'unpressed' or '200 bar', got ${keeping}`);
   }
   const pressed = keeping === '200 bar' ? 1 : 0;
   return {
@@ -48,12 +49,12 @@ export function hydrogenChain(
   const kWhPerKg = electrolysisKWhPerKg + compressionKWhPerKg;
   const efficiencyIn = hydrogenLowerHeatWhPerKg / 1000 / kWhPerKg;
   if (!(electrolysisKWhPerKg >= 33.33 && compressionKWhPerKg >= 0 && Number.isFinite(kWhPerKg))) {
-    throw new RangeError(
+    throw new OutOfRangeError(
       `electrolysis must take 33.33 kWh/kg or more and compression 0 or more, got ${electrolysisKWhPerKg} and ${compressionKWhPerKg}`,
     );
   }
   if (!(fuelCellEfficiency > 0 && fuelCellEfficiency <= 1)) {
-    throw new RangeError(`fuelCellEfficiency must be above 0 and up to 1, got ${fuelCellEfficiency}`);
+    throw new OutOfRangeError(`fuelCellEfficiency must be above 0 and up to 1, got ${fuelCellEfficiency}`);
   }
   const roundTrip = efficiencyIn * fuelCellEfficiency;
   return { electrolysisKWhPerKg, compressionKWhPerKg, fuelCellEfficiency, efficiencyIn, roundTrip };

@@ -1,4 +1,5 @@
-import { checkRange, checkSeries } from '../check-input.js';
+import { mustLie } from '@wintergap/ground';
+import { checkSeries } from '../check-input.js';
 import { createFlows, fillFlows, type HourlyFlows } from './hourly-flows.js';
 import { checkStore, type SeasonalStore } from './seasonal-store.js';
 import { settledContent } from './settled-content.js';
@@ -57,7 +58,7 @@ export interface StoreTotals {
  * @param surplusWh array energy that bank and load could not take, per hour, Wh on the DC bus
  * @param demandWh energy the engine gave or nothing met, per hour, Wh on the DC bus; same length
  * @param startWh first guess of the content at the start, Wh at the store; it only shows where every start is settled
- * @throws RangeError for an input out of range
+ * @throws OutOfRangeError for an input out of range
  */
 export function runStore(
   surplusWh: ArrayLike<number>,
@@ -67,7 +68,7 @@ export function runStore(
 ): StoreYear {
   checkSeries('surplusWh', surplusWh, 'demandWh', demandWh);
   checkStore(store);
-  checkRange('startWh', startWh, 0, store.store.capacityWh);
+  mustLie('startWh', startWh, 0, store.store.capacityWh);
   const hours = surplusWh.length;
   const flows = createFlows(hours);
   fillFlows(flows, surplusWh, demandWh, store.converterIn, store.converterOut);

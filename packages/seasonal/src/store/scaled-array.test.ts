@@ -1,13 +1,12 @@
-import { StageCache, simulateSite } from '@wintergap/year';
+import { PreparedCache, simulateSite } from '@wintergap/year';
 import { expect, test } from 'vitest';
 import { ratedKW } from '../cost/design-cost.js';
 import { inventedSite } from '../site.fixture.js';
 import { withScaledArray } from './scaled-array.js';
 
-const { base, file } = inventedSite();
-const stages = new StageCache();
-const offeredKWh = (scale: number) =>
-  simulateSite(withScaledArray(base, scale), file, stages).summary.array.availableKWh;
+const { base } = inventedSite();
+const prepared = new PreparedCache();
+const offeredKWh = (scale: number) => simulateSite(withScaledArray(base, scale), prepared).summary.array.availableKWh;
 
 // Doubling the strings of one array behind twice the cable and controller is the same circuit twice.
 test('an array scaled by two offers what twice the strings, cable and controller offer', () => {
@@ -25,7 +24,7 @@ test('an array scaled by two offers what twice the strings, cable and controller
       },
     ],
   };
-  const whole = simulateSite(doubled, file, stages).summary;
+  const whole = simulateSite(doubled, prepared).summary;
   expect(offeredKWh(2) / whole.array.availableKWh).toBeCloseTo(1, 6);
   expect(ratedKW(withScaledArray(base, 2))).toBeCloseTo(whole.array.ratedKW, 9);
 });

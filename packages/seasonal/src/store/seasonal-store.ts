@@ -1,4 +1,5 @@
-import { checkEfficiency, checkRange, largestAmount } from '../check-input.js';
+import { mustBeShare, mustLie } from '@wintergap/ground';
+import { largestAmount } from '../check-input.js';
 
 /** A converter between the DC bus and the store: electrolyser and compressor, fuel cell, charger or inverter. */
 export interface Converter {
@@ -56,20 +57,20 @@ export function sizedStore(
   };
 }
 
-/** @throws RangeError naming the first value out of range */
+/** @throws OutOfRangeError naming the first value out of range */
 export function checkTechnology(technology: StoreTechnology): void {
   for (const side of ['converterIn', 'converterOut'] as const) {
-    checkEfficiency(`${side}.efficiency`, technology[side].efficiency);
-    checkRange(`${side}.minimumLoad`, technology[side].minimumLoad, 0, 1);
-    checkRange(`${side}.standbyW`, technology[side].standbyW, 0, largestAmount);
+    mustBeShare(`${side}.efficiency`, technology[side].efficiency);
+    mustLie(`${side}.minimumLoad`, technology[side].minimumLoad, 0, 1);
+    mustLie(`${side}.standbyW`, technology[side].standbyW, 0, largestAmount);
   }
-  checkRange('standingLossPerH', technology.standingLossPerH, 0, 1 - Number.EPSILON);
+  mustLie('standingLossPerH', technology.standingLossPerH, 0, 1 - Number.EPSILON);
 }
 
-/** @throws RangeError naming the first value out of range */
+/** @throws OutOfRangeError naming the first value out of range */
 export function checkStore(store: SeasonalStore): void {
   checkTechnology({ ...store, standingLossPerH: store.store.standingLossPerH });
-  checkRange('converterIn.powerW', store.converterIn.powerW, 0, largestAmount);
-  checkRange('converterOut.powerW', store.converterOut.powerW, 0, largestAmount);
-  checkRange('store.capacityWh', store.store.capacityWh, 0, largestAmount);
+  mustLie('converterIn.powerW', store.converterIn.powerW, 0, largestAmount);
+  mustLie('converterOut.powerW', store.converterOut.powerW, 0, largestAmount);
+  mustLie('store.capacityWh', store.store.capacityWh, 0, largestAmount);
 }

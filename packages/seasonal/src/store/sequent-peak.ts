@@ -1,4 +1,5 @@
-import { checkRange, checkSeries } from '../check-input.js';
+import { mustLie } from '@wintergap/ground';
+import { checkSeries } from '../check-input.js';
 
 /** Size of a store by the sequent-peak method. Amounts are in the unit of the series given. */
 export type SequentPeak =
@@ -67,7 +68,7 @@ export function sequentPeakWithLoss(
   lossPerStep: number,
 ): SequentPeak {
   checkSeries('supply', supply, 'demand', demand);
-  checkRange('lossPerStep', lossPerStep, 0, 1 - Number.EPSILON);
+  mustLie('lossPerStep', lossPerStep, 0, 1 - Number.EPSILON);
   const steps = supply.length;
   const kept = 1 - lossPerStep;
   const shortBy = netShort(supply, demand);

@@ -1,4 +1,5 @@
-import { checkRange, checkSeries } from '../check-input.js';
+import { mustLie } from '@wintergap/ground';
+import { checkSeries } from '../check-input.js';
 import { sumAndPeak, type TradePoint, tryConverters } from './converter-trade.js';
 import { runStore, type StoreYear } from './run-store.js';
 import {
@@ -57,7 +58,7 @@ export type StoreSize = Balance &
  * @param surplusWh array energy that bank and load could not take, per hour, Wh on the DC bus
  * @param demandWh energy the engine gave or nothing met, per hour, Wh on the DC bus; same length
  * @param unmetAllowed share of the demand that may stay unmet, 0 to 1
- * @throws RangeError for an input out of range
+ * @throws OutOfRangeError for an input out of range
  */
 export function sizeStore(
   surplusWh: ArrayLike<number>,
@@ -67,7 +68,7 @@ export function sizeStore(
 ): StoreSize {
   checkSeries('surplusWh', surplusWh, 'demandWh', demandWh);
   checkTechnology(technology);
-  checkRange('unmetAllowed', unmetAllowed, 0, 1);
+  mustLie('unmetAllowed', unmetAllowed, 0, 1);
   const roundTrip = roundTripEfficiency(technology);
   const surplus = sumAndPeak(surplusWh);
   const demand = sumAndPeak(demandWh);

@@ -1,4 +1,4 @@
-import { checkRange } from '../check-input.js';
+import { mustLie } from '@wintergap/ground';
 import type { StoreTechnology } from './seasonal-store.js';
 import { type StoreSize, sizeStore } from './size-store.js';
 
@@ -45,7 +45,7 @@ export function smallestClosingArray(
   unmetAllowed: number,
   largestScale: number,
 ): ClosingArray {
-  checkRange('largestScale', largestScale, 1, 1000);
+  mustLie('largestScale', largestScale, 1, 1000);
   let yearsSimulated = 0;
   const sizeAt = (scale: number): StoreSize => {
     yearsSimulated++;

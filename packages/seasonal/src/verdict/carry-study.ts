@@ -1,5 +1,5 @@
 import { designOf, type Site, type SiteFile } from '@wintergap/site';
-import { bankFacts, StageCache, simulateSite, type YearResult } from '@wintergap/year';
+import { bankFacts, PreparedCache, simulateSite, type YearResult } from '@wintergap/year';
 import type { Costs } from '../cost/costs-section.js';
 import { type DesignCost, lifeCycleOfDesign, lifeCycleOfYear, ratedKW } from '../cost/design-cost.js';
 import { costOfEngine, engineUse, judgementPrices } from '../cost/judgement-prices.js';
@@ -66,14 +66,14 @@ const usualYears = 25;
  * own. Rivals are simulated with the engine in place.
  *
  * @param onYear called before each year is simulated, with how many there were and about how many there will be at most
- * @param stages results shared with other studies of the same place
+ * @param prepared shared with other studies of the same place
  * @throws SiteError for what is wrong in the site file
  */
 export function studyCarry(
   file: SiteFile,
   variant: string | undefined,
   onYear?: (done: number, atMost: number) => void,
-  stages = new StageCache(),
+  prepared = new PreparedCache(),
 ): CarryStudy {
   const site = designOf(file, variant);
   const { settings, costs } = readCarryQuestion(file);
@@ -81,7 +81,7 @@ export function studyCarry(
   const simulate = (design: typeof site): YearResult => {
     onYear?.(yearsSimulated, Math.max(usualYears, yearsSimulated));
     yearsSimulated++;
-    return simulateSite(design, file.file, stages);
+    return simulateSite(design, prepared);
   };
 
   const asItIs = simulate(site);

@@ -1,6 +1,7 @@
+import { OutOfRangeError } from '@wintergap/ground';
 import type { Site } from '@wintergap/site';
 import type { WeatherYear } from '@wintergap/weather';
-import { StageCache, siteWeather } from '@wintergap/year';
+import { siteWeather } from '@wintergap/year';
 import { createWeatherYears, type OutlookWeather, outlookWeather } from '../outlook/years.js';
 
 /** Weather years that every design of a comparison meets, the same for each. */
@@ -27,13 +28,12 @@ export const usualCommonYears = 25;
  * The weather years for a comparison of designs at one site. They are those an outlook of the site begins with, so
  * figures of both agree. Year `i` depends on the site's weather, the seed and `i` alone.
  *
- * @param siteFile relative paths of weather files count from its folder
- * @throws SiteError or WeatherError for weather that cannot be used, RangeError for numbers out of range
+ * @throws SiteError or WeatherError for weather that cannot be used, OutOfRangeError for numbers out of range
  */
-export function commonYears(site: Site, siteFile: string, { years, seed }: CommonYearsWish = {}): CommonYears {
+export function commonYears(site: Site, { years, seed }: CommonYearsWish = {}): CommonYears {
   const several = 'otherYears' in site.weather && (site.weather.otherYears?.length ?? 0) > 0;
   if (years === 1) {
-    const only = siteWeather(site, siteFile, new StageCache(1));
+    const only = siteWeather(site);
     return {
       count: 1,
       kind: 'months' in site.weather ? 'made' : 'real',
@@ -50,7 +50,7 @@ export function commonYears(site: Site, siteFile: string, { years, seed }: Commo
     count: weather.years,
     kind: weather.kind,
     weather,
-    weatherOf: kept(weather.years, createWeatherYears(site, siteFile, weather)),
+    weatherOf: kept(weather.years, createWeatherYears(site, weather)),
   };
 }
 
@@ -58,7 +58,7 @@ function kept(count: number, make: (index: number) => WeatherYear): (index: numb
   const years = new Map<number, WeatherYear>();
   return (index) => {
     if (!Number.isInteger(index) || index < 0 || index >= count) {
-      throw new RangeError(`the common years are numbered 0 to ${count - 1}, got ${index}`);
+      throw new OutOfRangeError(`the common years are numbered 0 to ${count - 1}, got ${index}`);
     }
     const year = years.get(index) ?? make(index);
     years.set(index, year);

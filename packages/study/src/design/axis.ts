@@ -1,3 +1,4 @@
+import { OutOfRangeError } from '@wintergap/ground';
 /** One thing that differs between the designs of a sweep, with the values it takes. */
 export interface DesignAxis {
   /** Where the value stands in the site file, such as `bank.capacity`; or `variant`. */
@@ -18,16 +19,17 @@ const rangeText = /^(-?\d+)\.\.(-?\d+)(?:\/(\d+))?(?:\s+(\S.*))?$/;
  * The values that a written item stands for: `2..8` is 2, 3 ... 8; `2..8/2` is 2, 4, 6, 8; a unit behind it goes with
  * every value, so that `500..1000/250 Ah` is 500 Ah, 750 Ah, 1000 Ah. Anything else stands for itself.
  *
- * @throws RangeError when a range is empty, never ends or is too long
+ * @throws OutOfRangeError when a range is empty, never ends or is too long
  */
 export function expandRange(written: unknown): unknown[] {
   const match = typeof written === 'string' ? rangeText.exec(written.trim()) : null;
   if (!match) return [written];
   const [from, to, step] = [Number(match[1]), Number(match[2]), Number(match[3] ?? 1)];
-  if (step === 0) throw new RangeError(`found "${written}", expected a step of 1 or more`);
-  if (to < from) throw new RangeError(`found "${written}", expected the smaller number first, such as ${to}..${from}`);
+  if (step === 0) throw new OutOfRangeError(`found "${written}", expected a step of 1 or more`);
+  if (to < from)
+    throw new OutOfRangeError(`found "${written}", expected the smaller number first, such as ${to}..${from}`);
   if ((to - from) / step >= mostValues) {
-    throw new RangeError(
+    throw new OutOfRangeError(
       `found "${written}", expected at most ${mostValues} values; take a larger step: ${from}..${to}/STEP`,
     );
   }
@@ -48,7 +50,7 @@ const costRanks: readonly (readonly string[])[] = [
 
 /**
  * Axes in the order in which designs are counted, outermost first: what changes the sky, the mount or the array outside,
- * bank and generator inside, so that neighbouring designs share all stages before the balance. Axes of one kind
+ * bank and generator inside, so that neighbouring designs share all that is prepared before the balance. Axes of one kind
  * stay in the order of the file.
  */
 export function outermostFirst(axes: readonly DesignAxis[]): DesignAxis[] {

@@ -1,3 +1,4 @@
+import { OutOfRangeError } from '@wintergap/ground';
 import { RandomStream } from '@wintergap/weather';
 
 /** Which designs of a grid are run, in which order: all of them, or a seeded sample. */
@@ -42,11 +43,11 @@ export function numberAt({ gridSize, sample }: DesignOrder, position: number): n
 /**
  * The positions of one part.
  *
- * @throws RangeError when there is no such part
+ * @throws OutOfRangeError when there is no such part
  */
 export function partPositions(count: number, { index, of }: SweepPart): Positions {
   if (!Number.isSafeInteger(of) || of < 1 || !Number.isSafeInteger(index) || index < 1 || index > of) {
-    throw new RangeError(`part must be from 1/N to N/N, got ${index}/${of}`);
+    throw new OutOfRangeError(`part must be from 1/N to N/N, got ${index}/${of}`);
   }
   return { from: stretchStart(count, index - 1, of), to: stretchStart(count, index, of) };
 }

@@ -1,4 +1,4 @@
-import { checkAbove } from './check.js';
+import { mustBeAbove, OutOfRangeError } from '@wintergap/ground';
 
 /** One month as the hand method sees it. */
 export interface HandMonth {
@@ -46,16 +46,17 @@ export interface HandArray {
  * @returns `null` when a month with load has no sun: no array is large enough then
  */
 export function handArray({ months, ratio, losses, string }: HandArrayQuestion): HandArray | null {
-  if (months.length === 0) throw new RangeError('months must hold at least one month, got none');
-  checkAbove('ratio', ratio, 0);
-  if (!(losses >= 0 && losses < 1)) throw new RangeError(`losses must be 0 to below 1, got ${losses}`);
+  if (months.length === 0) throw new OutOfRangeError('months must hold at least one month, got none');
+  mustBeAbove('ratio', ratio, 0);
+  if (!(losses >= 0 && losses < 1)) throw new OutOfRangeError(`losses must be 0 to below 1, got ${losses}`);
   const amps = stringAmps(string);
   let month = 0;
   let most = -1;
   months.forEach(({ dailyLoadAh, sunHours }, m) => {
-    if (!(dailyLoadAh >= 0)) throw new RangeError(`months[${m}].dailyLoadAh must be 0 or more, got ${dailyLoadAh}`);
+    if (!(dailyLoadAh >= 0))
+      throw new OutOfRangeError(`months[${m}].dailyLoadAh must be 0 or more, got ${dailyLoadAh}`);
     if (!(sunHours >= 0 && sunHours <= 24)) {
-      throw new RangeError(`months[${m}].sunHours must be 0 to 24, got ${sunHours}`);
+      throw new OutOfRangeError(`months[${m}].sunHours must be 0 to 24, got ${sunHours}`);
     }
     const loadForSun = dailyLoadAh === 0 ? 0 : dailyLoadAh / sunHours;
     if (loadForSun > most) {
@@ -82,10 +83,10 @@ export function handArray({ months, ratio, losses, string }: HandArrayQuestion):
 
 function stringAmps(string: HandString): number {
   if (string.connection === 'direct') {
-    checkAbove('operatingA', string.operatingA, 0);
+    mustBeAbove('operatingA', string.operatingA, 0);
     return string.operatingA;
   }
-  checkAbove('powerW', string.powerW, 0);
-  checkAbove('busV', string.busV, 0);
+  mustBeAbove('powerW', string.powerW, 0);
+  mustBeAbove('busV', string.busV, 0);
   return string.powerW / string.busV;
 }

@@ -1,4 +1,4 @@
-import { checkAbove, checkShare } from './check.js';
+import { mustBeAbove, mustBeShare, OutOfRangeError } from '@wintergap/ground';
 import { temperatureFactor } from './temperature.js';
 
 /** What the hand method wants to know of load and bank. */
@@ -50,13 +50,13 @@ export interface HandBank {
 export function handBank(question: HandBankQuestion): HandBank {
   const { dailyLoadAh, autonomyDays, deepestDischarge, dailyDischarge, endOfLife, lowestC, margin } = question;
   const runningA = question.runningA ?? dailyLoadAh / 24;
-  checkAbove('dailyLoadAh', dailyLoadAh, 0);
-  checkAbove('autonomyDays', autonomyDays, 0);
-  checkAbove('runningA', runningA, 0);
-  checkShare('deepestDischarge', deepestDischarge);
-  checkShare('endOfLife', endOfLife);
-  if (dailyDischarge !== null) checkShare('dailyDischarge', dailyDischarge);
-  if (!(margin >= 1 && margin <= 3)) throw new RangeError(`margin must be 1 to 3, got ${margin}`);
+  mustBeAbove('dailyLoadAh', dailyLoadAh, 0);
+  mustBeAbove('autonomyDays', autonomyDays, 0);
+  mustBeAbove('runningA', runningA, 0);
+  mustBeShare('deepestDischarge', deepestDischarge);
+  mustBeShare('endOfLife', endOfLife);
+  if (dailyDischarge !== null) mustBeShare('dailyDischarge', dailyDischarge);
+  if (!(margin >= 1 && margin <= 3)) throw new OutOfRangeError(`margin must be 1 to 3, got ${margin}`);
 
   const unadjustedAh = dailyLoadAh * autonomyDays;
   const forDeepestDischargeAh = unadjustedAh / deepestDischarge;

@@ -18,7 +18,7 @@ export interface HandAnswer {
  * words and from memory. It knows twelve monthly means and a few factors, no hours, no snow, no engine: useful as a
  * second opinion, not as a result.
  *
- * @throws RangeError naming the first value out of range
+ * @throws OutOfRangeError naming the first value out of range
  */
 export function handMethod({ bank, array }: HandQuestion): HandAnswer {
   return { bank: handBank(bank), array: handArray(array) };

@@ -1,3 +1,4 @@
+import { OutOfRangeError } from '@wintergap/ground';
 import { Piscina } from 'piscina';
 import type { YearFigures } from '../year-figures.js';
 import { createYearRunner, type OutlookTask } from './years.js';
@@ -12,16 +13,16 @@ export interface ManyYearsSettings {
 /**
  * The figures of every year of a task, in the order of the years.
  *
- * @throws SiteError or WeatherError for input that cannot be used, RangeError for numbers out of range
+ * @throws SiteError or WeatherError for input that cannot be used, OutOfRangeError for numbers out of range
  */
 export async function manyYears(task: OutlookTask, settings: ManyYearsSettings = {}): Promise<YearFigures[]> {
   const { workers = 1, onYear } = settings;
   const total = task.weather.years;
   if (!(Number.isInteger(total) && total >= 1 && total <= 10_000)) {
-    throw new RangeError(`years must be a whole number from 1 to 10000, got ${total}`);
+    throw new OutOfRangeError(`years must be a whole number from 1 to 10000, got ${total}`);
   }
   if (!(Number.isInteger(workers) && workers >= 1 && workers <= 256)) {
-    throw new RangeError(`workers must be a whole number from 1 to 256, got ${workers}`);
+    throw new OutOfRangeError(`workers must be a whole number from 1 to 256, got ${workers}`);
   }
   // The first year is always run here: wrong input then fails with its own error, not with a copy from a thread.
   const runYear = createYearRunner(task);

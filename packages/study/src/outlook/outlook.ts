@@ -26,7 +26,7 @@ export interface Outlook {
  * Runs a design through many weather years and ranks them. Each year begins as it ends, so years do not carry charge
  * into each other, and the fuel store is taken as filled once a year.
  *
- * @throws SiteError or WeatherError for input that cannot be used, RangeError for numbers out of range
+ * @throws SiteError or WeatherError for input that cannot be used, OutOfRangeError for numbers out of range
  */
 export async function outlookOf(task: OutlookTask, settings: ManyYearsSettings = {}): Promise<Outlook> {
   return outlookFrom(task, await manyYears(task, settings));

@@ -1,3 +1,4 @@
+import { OutOfRangeError } from '@wintergap/ground';
 import { binomialDistribution, quantileSorted } from 'simple-statistics';
 
 /** A quantile of a sample, and between which of its values the true one lies. */
@@ -26,7 +27,7 @@ export function quantileRange(sorted: readonly number[], p: number): QuantileRan
   const value = quantileSorted([...sorted], p);
   const tail = (1 - confidence) / 2;
   const chances = binomialDistribution(n, p);
-  if (!chances) throw new RangeError(`a quantile needs at least one value and p from 0 to 1, got ${n} and ${p}`);
+  if (!chances) throw new OutOfRangeError(`a quantile needs at least one value and p from 0 to 1, got ${n} and ${p}`);
   let low: number | null = null;
   let high: number | null = null;
   let below = 0;

@@ -1,3 +1,5 @@
+import { OutOfRangeError } from '@wintergap/ground';
+
 /** 95th percentile of the standard normal distribution, so that one in twenty lies beyond each bound. */
 const z = 1.6448536269514722;
 
@@ -14,7 +16,7 @@ export interface ShareRange {
  */
 export function shareRange(count: number, total: number): ShareRange {
   if (!(Number.isInteger(total) && total > 0 && Number.isInteger(count) && count >= 0 && count <= total)) {
-    throw new RangeError(`count must be 0 to total and total at least 1, got ${count} of ${total}`);
+    throw new OutOfRangeError(`count must be 0 to total and total at least 1, got ${count} of ${total}`);
   }
   const share = count / total;
   const scale = 1 + (z * z) / total;

@@ -1,6 +1,7 @@
+import { OutOfRangeError } from '@wintergap/ground';
 import type { Site } from '@wintergap/site';
 import { type Anomaly, createResampler, type WeatherYear } from '@wintergap/weather';
-import { StageCache, simulateWeather, siteWeather, siteWeatherYears } from '@wintergap/year';
+import { PreparedCache, simulateWeather, siteWeather, siteWeatherYears } from '@wintergap/year';
 import { type YearFigures, yearFigures } from '../year-figures.js';
 
 /** Which weather years a design is put through. */
@@ -29,7 +30,7 @@ export const usualYears = 100;
 export function outlookWeather(site: Site, { years, seed = 1, anomaly }: OutlookWish = {}): OutlookWeather {
   const { weather } = site;
   if ('months' in weather) {
-    if (anomaly) throw new RangeError('a spread can be added to weather from files only, not to monthly means');
+    if (anomaly) throw new OutOfRangeError('a spread can be added to weather from files only, not to monthly means');
     return { kind: 'made', years: years ?? usualYears, seed };
   }
   const from = 1 + (weather.otherYears?.length ?? 0);
@@ -40,13 +41,11 @@ export function outlookWeather(site: Site, { years, seed = 1, anomaly }: Outlook
 /** One design and the weather years it is to meet; plain data, so that it can be handed to a worker. */
 export interface OutlookTask {
   site: Site;
-  /** Paths of weather files count from its folder. */
-  siteFile: string;
   weather: OutlookWeather;
 }
 
-/** Results of stages that are kept: the sun of the place is shared, the rest belongs to one year. */
-const keptStages = 8;
+/** How much of what was prepared is kept: the sun of the place is shared, the rest belongs to one year. */
+const mostKept = 8;
 
 /**
  * Prepares the years of a task. Each depends on the task and on its number only, so they can be run in any order and on
@@ -54,36 +53,32 @@ const keptStages = 8;
  *
  * @throws SiteError or WeatherError when a file cannot be used
  */
-export function createYearRunner({ site, siteFile, weather }: OutlookTask): (yearIndex: number) => YearFigures {
-  const stages = new StageCache(keptStages);
-  const weatherOf = createWeatherYears(site, siteFile, weather);
-  return (yearIndex) => yearFigures(simulateWeather(site, siteFile, weatherOf(yearIndex), stages));
+export function createYearRunner({ site, weather }: OutlookTask): (yearIndex: number) => YearFigures {
+  const prepared = new PreparedCache(mostKept);
+  const weatherOf = createWeatherYears(site, weather);
+  return (yearIndex) => yearFigures(simulateWeather(site, weatherOf(yearIndex), prepared));
 }
 
 /** Seeds of made years are this far apart, so that no two seeds share a year. */
 const mostYears = 2 ** 20;
 
 /** The weather of a site's years, by their number from 0. */
-export function createWeatherYears(
-  site: Site,
-  siteFile: string,
-  weather: OutlookWeather,
-): (yearIndex: number) => WeatherYear {
+export function createWeatherYears(site: Site, weather: OutlookWeather): (yearIndex: number) => WeatherYear {
   switch (weather.kind) {
     case 'real': {
-      const years = siteWeatherYears(site, siteFile, new StageCache());
+      const years = siteWeatherYears(site);
       return (yearIndex) => years[yearIndex]!;
     }
     case 'resampled': {
       const { seed, anomaly } = weather;
-      return createResampler(siteWeatherYears(site, siteFile, new StageCache()), { seed, ...(anomaly && { anomaly }) });
+      return createResampler(siteWeatherYears(site), { seed, ...(anomaly && { anomaly }) });
     }
     case 'made': {
       const means = site.weather;
-      if (!('months' in means)) throw new RangeError('made years need weather from monthly means');
+      if (!('months' in means)) throw new OutOfRangeError('made years need weather from monthly means');
       return (yearIndex) => {
         const seed = weather.seed * mostYears + yearIndex;
-        const year = siteWeather({ ...site, weather: { ...means, seed } }, siteFile, new StageCache(1));
+        const year = siteWeather({ ...site, weather: { ...means, seed } }, new PreparedCache(1));
         return { ...year, source: `${year.source}, seed ${seed}` };
       };
     }

@@ -1,6 +1,6 @@
 import { type Costs, labelledKWh, ratedKW } from '@wintergap/seasonal';
 import { changedDesign, type Site, SiteError, type SiteFile } from '@wintergap/site';
-import { StageCache, simulateSite, type YearResult } from '@wintergap/year';
+import { PreparedCache, simulateSite, type YearResult } from '@wintergap/year';
 import { gridChanges, gridDesign, gridSize } from '../design/grid.js';
 import { type HandForYear, handForYear } from '../hand/from-year.js';
 import type { YearFigures } from '../year-figures.js';
@@ -59,21 +59,21 @@ interface Outcome extends Choice {
  * The smallest or cheapest of the designs in `question.axes` that meets its targets, found as exhaustive search would
  * find it; see `searchSmallest`.
  *
- * @param stages results shared with other runs of the same site
+ * @param prepared shared with other runs of the same site
  * @param onTried called after each design with how many were tried, and how many there are at most
  * @throws SiteError when no design can be built, or `least: cost` lacks prices
  */
 export function sizeDesign(
   site: SiteFile,
   question: SizeQuestion,
-  stages = new StageCache(),
+  prepared = new PreparedCache(),
   onTried?: (tried: number, atMost: number) => void,
 ): SizeAnswer {
-  const costs = question.least === 'cost' ? readSizeCosts(site, stages) : null;
+  const costs = question.least === 'cost' ? readSizeCosts(site, prepared) : null;
   const { choices, reasons } = choicesOf(site, question);
   const candidates = choices.map((choice) => candidateOf(choice, question, costs));
-  const trial = createTrial(site.base, site.file, question.judged, question.targets, stages);
-  const ownYearOf = (choice: Choice): YearResult => simulateSite(choice.site, site.file, stages);
+  const trial = createTrial(site.base, question.judged, question.targets, prepared);
+  const ownYearOf = (choice: Choice): YearResult => simulateSite(choice.site, prepared);
   const outcomeOf = (choice: Choice, { years, ownYear }: TrialRun): Outcome => {
     const figures = judgedValues(years);
     const misses = missesOf(figures, question.targets);

@@ -1,6 +1,6 @@
 import { type Costs, labelledKWh, lifeCycleOfYear, ratedKW, readCosts } from '@wintergap/seasonal';
 import type { Site, SiteFile } from '@wintergap/site';
-import { type StageCache, simulateSite, type YearResult } from '@wintergap/year';
+import { type PreparedCache, simulateSite, type YearResult } from '@wintergap/year';
 import { sectionError } from '../section-error.js';
 
 /**
@@ -8,11 +8,9 @@ import { sectionError } from '../section-error.js';
  *
  * @throws SiteError naming the keys without which no life-cycle cost can be worked out
  */
-export function readSizeCosts(site: SiteFile, stages: StageCache): Costs {
+export function readSizeCosts(site: SiteFile, prepared: PreparedCache): Costs {
   const costs = readCosts(site);
-  const missing = costs
-    ? lifeCycleOfYear(simulateSite(site.base, site.file, stages), costs).missing
-    : ['a costs section'];
+  const missing = costs ? lifeCycleOfYear(simulateSite(site.base, prepared), costs).missing : ['a costs section'];
   if (costs && missing.length === 0) return costs;
   throw sectionError(
     site,

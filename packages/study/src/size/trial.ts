@@ -1,5 +1,5 @@
 import type { Site } from '@wintergap/site';
-import { StageCache, simulateSite, simulateWeather, type YearResult } from '@wintergap/year';
+import { PreparedCache, simulateSite, simulateWeather, type YearResult } from '@wintergap/year';
 import { quantileSorted } from 'simple-statistics';
 import { createWeatherYears, outlookWeather } from '../outlook/years.js';
 import { type YearFigures, yearFigures } from '../year-figures.js';
@@ -44,31 +44,30 @@ export const judgedValues = (years: readonly YearFigures[]): TargetValues => ({
  */
 export const yearsToFail = (years: number): number => years - Math.floor((years - 1) * badYear);
 
-/** Prepares the trial; stages under the site's own weather are shared through `ownStages`. */
+/** Prepares the trial; what is prepared under the site's own weather is shared through `ownPrepared`. */
 export function createTrial(
   base: Site,
-  siteFile: string,
   judged: SizeQuestion['judged'],
   targets: Targets,
-  ownStages: StageCache,
+  ownPrepared: PreparedCache,
 ): SizeTrial {
   if (judged.kind === 'usual') {
     const run = (site: Site): TrialRun => {
-      const ownYear = simulateSite(site, siteFile, ownStages);
+      const ownYear = simulateSite(site, ownPrepared);
       return { years: [yearFigures(ownYear)], ownYear };
     };
     return { years: 1, run, runAll: run };
   }
   const { years, seed } = judged;
-  const weather = createWeatherYears(base, siteFile, outlookWeather(base, { years, seed }));
-  const stages = new StageCache(8);
+  const weather = createWeatherYears(base, outlookWeather(base, { years, seed }));
+  const prepared = new PreparedCache(8);
   const figures = targetFigures(targets);
   const most = yearsToFail(years);
   const runYears = (site: Site, mayStop: boolean): TrialRun => {
     const run: YearFigures[] = [];
     const missed = new Map<TargetFigure, number>();
     for (let year = 0; year < years; year++) {
-      const result = yearFigures(simulateWeather(site, siteFile, weather(year), stages));
+      const result = yearFigures(simulateWeather(site, weather(year), prepared));
       run.push(result);
       let fails = false;
       for (const figure of figures) {

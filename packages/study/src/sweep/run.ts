@@ -1,5 +1,5 @@
 import { setImmediate } from 'node:timers/promises';
-import { StageCache } from '@wintergap/year';
+import { PreparedCache } from '@wintergap/year';
 import { Piscina } from 'piscina';
 import { designsInBlock } from '../design/grid.js';
 import { sweepDesign } from './design.js';
@@ -15,7 +15,7 @@ const batchesAhead = 3;
 /**
  * Runs the designs of a plan, from position `from` on, and hands them over in the order of the plan, some at a time.
  *
- * One worker is the calling thread itself; more are threads of their own, each with its own stages. What is handed
+ * One worker is the calling thread itself; more are threads of their own, each with its own prepared parts. What is handed
  * over does not depend on their number. At most some hundred designs per worker are held at any moment.
  */
 export async function runSweep(
@@ -30,15 +30,14 @@ export async function runSweep(
   const threads = Math.min(workers, left);
   const atOnce = batchSize(plan, left, threads);
   if (threads <= 1) {
-    const stages = new StageCache();
+    const prepared = new PreparedCache();
     for (let at = from; at < positions.to; at += atOnce) {
-      take(numbersFrom(plan, at, atOnce).map((number) => sweepDesign(site, axes, number, stages)));
+      take(numbersFrom(plan, at, atOnce).map((number) => sweepDesign(site, axes, number, prepared)));
       await setImmediate();
     }
     return;
   }
-  const { document, ...rest } = site;
-  const start: SweepWorkerStart = { site: rest, content: document.content, axes };
+  const start: SweepWorkerStart = { site, axes };
   const pool = new Piscina<readonly number[], SweepRow[]>({
     filename: new URL('./sweep-worker.js', import.meta.url).href,
     minThreads: threads,
@@ -68,7 +67,7 @@ function numbersFrom(plan: SweepPlan, at: number, atOnce: number): number[] {
 }
 
 /**
- * How many designs go to a worker at once: whole blocks of designs that share their stages where there are blocks enough
+ * How many designs go to a worker at once: whole blocks of designs that share what is prepared where there are blocks enough
  * to keep all workers busy, otherwise an even share.
  */
 function batchSize({ axes, order }: SweepPlan, left: number, threads: number): number {

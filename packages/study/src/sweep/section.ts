@@ -1,4 +1,4 @@
-import { readSection, SiteError, type SiteFile, type SiteProblem } from '@wintergap/site';
+import { locate, readSection, SiteError, type SiteFile, type SiteProblem } from '@wintergap/site';
 import { mapping, wholeNumber } from '@wintergap/site/fields';
 import { type DesignAxis, outermostFirst } from '../design/axis.js';
 import { gridSize } from '../design/grid.js';
@@ -63,7 +63,7 @@ function placed({ document }: SiteFile, problems: readonly ValueProblem[]): Site
     const item = Array.isArray(written)
       ? written.findIndex((one) => JSON.stringify(one) === JSON.stringify(value))
       : -1;
-    const { line, column } = document.locate(['sweep', 'designs', path, ...(item < 0 ? [] : [item])]);
+    const { line, column } = locate(document, ['sweep', 'designs', path, ...(item < 0 ? [] : [item])]);
     told.set(`${line}:${column} ${message}`, { line, column, path: `sweep.designs.${path}`, message });
   }
   return [...told.values()];

@@ -1,4 +1,4 @@
-import type { Site, SiteFile } from '@wintergap/site';
+import type { Site } from '@wintergap/site';
 import { bestTilt, bestTwoTilts, type TiltPeriod } from '@wintergap/year';
 import { engineScore, lightOn, type TiltTrial, tiltTrials } from './tilt-trials.js';
 
@@ -44,16 +44,15 @@ const lumpyRuns = 2;
  *
  * @param arrayName which array; the first with a tilt to choose unless given
  * @param darkMonths 1 to 12; the three around midwinter unless given
- * @throws RangeError when there is no such array, or its mount leaves no tilt to choose
+ * @throws OutOfRangeError when there is no such array, or its mount leaves no tilt to choose
  */
 export function bestTilts(
-  siteFile: SiteFile,
   design: Site,
   arrayName?: string,
   darkMonths: readonly number[] = design.place.latitude < 0 ? [5, 6, 7] : [11, 12, 1],
   onRun: (done: number) => void = () => {},
 ): BestTilts {
-  const trials = tiltTrials(siteFile, design, arrayName, onRun);
+  const trials = tiltTrials(design, arrayName, onRun);
   const { latitude } = design.place;
   const single = (tiltDeg: number) => trials.at([{ fromDay: 0, tiltDeg }]);
   const everyMonth = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12];

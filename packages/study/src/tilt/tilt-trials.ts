@@ -1,5 +1,5 @@
-import { monthOfDay } from '@wintergap/ground';
-import type { Site, SiteFile } from '@wintergap/site';
+import { monthOfDay, OutOfRangeError } from '@wintergap/ground';
+import type { Site } from '@wintergap/site';
 import type { TiltPeriod, YearResult } from '@wintergap/year';
 import { type Outcome, outcomeOf } from '../outcome.js';
 import { rerunOf } from '../rerun.js';
@@ -30,16 +30,11 @@ type TiltedMount = Extract<SiteArray['mount'], { kind: 'fixed' | 'seasonal' | 'p
 const isTilted = (mount: SiteArray['mount']): mount is TiltedMount =>
   mount.kind === 'fixed' || mount.kind === 'seasonal' || mount.kind === 'pole';
 
-/** @throws RangeError when there is no such array, or its mount leaves no tilt to choose */
-export function tiltTrials(
-  { file }: SiteFile,
-  design: Site,
-  wanted: string | undefined,
-  onRun: (done: number) => void,
-): TiltTrials {
+/** @throws OutOfRangeError when there is no such array, or its mount leaves no tilt to choose */
+export function tiltTrials(design: Site, wanted: string | undefined, onRun: (done: number) => void): TiltTrials {
   const { array, mount } = arrayToTilt(design, wanted);
   let runs = 0;
-  const rerun = rerunOf(file, () => onRun(++runs));
+  const rerun = rerunOf(() => onRun(++runs));
   const trialOf = (site: Site): TiltTrial => {
     const result = rerun(site);
     return { dailyWhM2: dailyLight(result, array.name), outcome: outcomeOf(result) };
@@ -80,9 +75,9 @@ function arrayToTilt({ arrays }: Site, wanted: string | undefined): { array: Sit
     if (wanted !== undefined && array.name !== wanted) continue;
     if (isTilted(mount)) return { array, mount };
     if (wanted !== undefined)
-      throw new RangeError(`the mount of "${wanted}" is ${mount.kind}: it has no tilt to choose`);
+      throw new OutOfRangeError(`the mount of "${wanted}" is ${mount.kind}: it has no tilt to choose`);
   }
-  throw new RangeError(
+  throw new OutOfRangeError(
     wanted === undefined
       ? 'no array has a fixed, seasonal or pole mount, so there is no tilt to choose'
       : `no array is called "${wanted}"; there are ${names || 'none'}`,

@@ -1,4 +1,4 @@
-import type { Site, SiteFile } from '@wintergap/site';
+import type { Site } from '@wintergap/site';
 import { type Outcome, outcomeOf } from '../outcome.js';
 import { rerunOf } from '../rerun.js';
 import { type CabinetChoice, cabinetChoices, cabinetRuns } from './cabinet-weights.js';
@@ -22,14 +22,10 @@ export interface SiteWeights {
  * @param onRun told after every year how many of how many are done
  * @throws SiteError or WeatherError as the year itself does
  */
-export function weighSite(
-  { file }: SiteFile,
-  design: Site,
-  onRun: (done: number, of: number) => void = () => {},
-): SiteWeights {
+export function weighSite(design: Site, onRun: (done: number, of: number) => void = () => {}): SiteWeights {
   let done = 0;
   let of = 1 + loadRuns(design) + chargerRuns(design) + cabinetRuns(design);
-  const rerun = rerunOf(file, () => onRun(++done, of));
+  const rerun = rerunOf(() => onRun(++done, of));
   const base = rerun(design);
   of += presentEffects(base).length;
   return {

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { dirname, resolve } from 'node:path';
+import { hoursPerYear } from '@wintergap/ground';
 import {
   type Appliance,
   converterYear,
@@ -9,13 +9,14 @@ import {
   inverterLosses,
   inverterYear,
   type LoadEvent,
+  LoadTableError,
   type LoadYear,
   loadYear,
   type MeasuredLoad,
   readLoadTable,
 } from '@wintergap/loads';
 import type { Site, SiteEvent, SiteInverter, SiteLoad, SiteMeasured } from '@wintergap/site';
-import { firstWeekday } from '@wintergap/site';
+import { firstWeekday, fromSite, siteError } from '@wintergap/site';
 import type { WeatherYear } from '@wintergap/weather';
 
 /** The loads of a year on both sides of inverter and converter. */
@@ -30,7 +31,7 @@ export interface LoadStage {
 const dullSpellDays = 3;
 
 /** Runs the site's loads through the year. */
-export function loadStage(site: Site, siteFile: string, weather: WeatherYear, upShare: Float64Array): LoadStage {
+export function loadStage(site: Site, weather: WeatherYear, upShare: Float64Array): LoadStage {
   const weekday = firstWeekday(site);
   const roomC = weather.airC.map((airC) => Math.max(airC + site.rooms.above, site.rooms.atLeast));
   const context = {
@@ -40,35 +41,42 @@ export function loadStage(site: Site, siteFile: string, weather: WeatherYear, up
     roomC,
     dullSpellDay: dullestSpell(weather.ghiWm2, dullSpellDays).firstDay,
   };
-  const measured = site.measuredLoad ? [measuredLoad(site.measuredLoad, siteFile, weekday)] : [];
-  const load = loadYear(site.loads.map(applianceOf), site.events.map(eventOf), context, measured);
-  const inverter = site.inverter ? inverterOf(site.inverter) : null;
-  const { converter } = site;
-  return {
-    load,
-    inverter,
-    inverterInputW: inverter ? inverterYear(load.acW, inverter) : new Float64Array(8760),
-    converterInputW: converter
-      ? converterYear(load.dcW, { efficiency: converter.efficiency, idleW: converter.idle })
-      : load.dcW,
-  };
+  const measured = site.measuredLoad ? [measuredLoad(site, site.measuredLoad, weekday)] : [];
+  const load = fromSite(site, 'loads', () =>
+    loadYear(site.loads.map(applianceOf), site.events.map(eventOf), context, measured),
+  );
+  const ofInverter = fromSite(site, 'inverter', () => inverterInput(site.inverter, load.acW));
+  const converterInputW = fromSite(site, 'converter', () => converterInput(site.converter, load.dcW));
+  return { load, ...ofInverter, converterInputW };
 }
 
-function measuredLoad({ file, yearly }: SiteMeasured, siteFile: string, weekday: number): MeasuredLoad {
-  const path = resolve(dirname(siteFile), file);
+function inverterInput(written: SiteInverter | undefined, acW: Float64Array) {
+  if (!written) return { inverter: null, inverterInputW: new Float64Array(hoursPerYear) };
+  const inverter = inverterOf(written);
+  return { inverter, inverterInputW: inverterYear(acW, inverter) };
+}
+
+const converterInput = (converter: Site['converter'], dcW: Float64Array): Float64Array =>
+  converter ? converterYear(dcW, { efficiency: converter.efficiency, idleW: converter.idle }) : dcW;
+
+function measuredLoad(site: Site, { file, yearly }: SiteMeasured, weekday: number): MeasuredLoad {
   let text: string;
   try {
-    text = readFileSync(path, 'utf8');
+    text = readFileSync(file.path, 'utf8');
   } catch (error) {
-    throw new RangeError(
-      `${path} cannot be read (${(error as NodeJS.ErrnoException).code}); expected a table of loads`,
-    );
+    const { code } = error as NodeJS.ErrnoException;
+    throw siteError(site, 'measuredLoad.file', `${file.path} cannot be read (${code}); expected a table of loads`);
   }
-  return readLoadTable(text, {
-    source: file,
-    firstWeekday: weekday,
-    ...(yearly !== undefined && { scaleToKWh: yearly / 1000 }),
-  });
+  try {
+    return readLoadTable(text, {
+      source: file.written,
+      firstWeekday: weekday,
+      ...(yearly !== undefined && { scaleToKWh: yearly / 1000 }),
+    });
+  } catch (error) {
+    if (error instanceof LoadTableError) throw siteError(site, 'measuredLoad.file', error.message);
+    throw error;
+  }
 }
 
 function applianceOf({ name, power, count, bus, runs, perDay, when, standby, surge }: SiteLoad): Appliance {

@@ -2,7 +2,7 @@ import { type SunYear, sunYear } from '@wintergap/irradiance';
 import { groundAlbedo, snowDepthFromDays } from '@wintergap/mounts';
 import type { Site } from '@wintergap/site';
 import { snowDepthFrom, type WeatherYear } from '@wintergap/weather';
-import type { StageCache } from './stage-cache.js';
+import { identityOf, type PreparedCache } from './prepared-cache.js';
 
 /** The sun and the ground around the arrays. */
 export interface Outdoors {
@@ -12,12 +12,12 @@ export interface Outdoors {
   albedo: Float64Array;
 }
 
-export function outdoorsStage(site: Site, weather: WeatherYear, weatherKey: unknown, stages: StageCache): Outdoors {
+export function outdoorsStage(site: Site, weather: WeatherYear, prepared: PreparedCache): Outdoors {
   const { place, ground, calendarYear } = site;
-  const sun = stages.get('sun', { place, calendarYear }, () =>
+  const sun = prepared.get('sun', [place, calendarYear], () =>
     sunYear({ latitudeDeg: place.latitude, longitudeDeg: place.longitude, utcOffsetH: place.utcOffset }, calendarYear),
   );
-  const { snowDepthM, albedo } = stages.get('ground', { weather: weatherKey, snow: site.snow.days, ground }, () => {
+  const { snowDepthM, albedo } = prepared.get('ground', [identityOf(weather), site.snow.days, ground], () => {
     const depth =
       snowDepthFrom(weather) ?? (site.snow.days ? snowDepthFromDays(site.snow.days, weather.airC, snowSeed) : null);
     return { snowDepthM: depth, albedo: groundAlbedo(depth, ground.albedo, ground.snowAlbedo, weather.albedo) };

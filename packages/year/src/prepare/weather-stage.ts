@@ -1,27 +1,26 @@
-import { dirname, resolve } from 'node:path';
-import type { Site } from '@wintergap/site';
+import type { NamedFile, Site } from '@wintergap/site';
 import { fromSite } from '@wintergap/site';
 import { type MonthlyMeans, makeYear, moveToElevation, readWeatherFile, type WeatherYear } from '@wintergap/weather';
-import type { StageCache } from './stage-cache.js';
+import { PreparedCache } from './prepared-cache.js';
 
 /**
- * The weather of a site: the file it names, a relative path counting from the site file's folder, or a year made from
- * its monthly means.
+ * The weather of a site: the file it names, or a year made from its monthly means. The same object every time while
+ * `prepared` keeps it.
  *
  * @throws WeatherError when the file is not a usable weather year
  * @throws SiteError when no year can have the monthly means
  */
-export function siteWeather(site: Site, siteFile: string, stages: StageCache): WeatherYear {
+export function siteWeather(site: Site, prepared = new PreparedCache()): WeatherYear {
   const { place, weather } = site;
-  return stages.get('weather', { weather, place, siteFile }, () => {
+  return prepared.get('weather', [weather, place, site.name], () => {
     const where = { latitudeDeg: place.latitude, longitudeDeg: place.longitude, utcOffsetH: place.utcOffset };
     if ('months' in weather) {
       const means = monthlyMeans(weather.months);
-      return fromSite(siteFile, 'weather.months', () =>
+      return fromSite(site, 'weather.months', () =>
         makeYear(means, { ...where, name: site.name, elevationM: place.elevation }, { seed: weather.seed }),
       );
     }
-    return readYear(weather.file, site, siteFile);
+    return readYear(weather.file, site);
   });
 }
 
@@ -31,14 +30,14 @@ export function siteWeather(site: Site, siteFile: string, stages: StageCache): W
  *
  * @throws WeatherError when a file is not a usable weather year
  */
-export function siteWeatherYears(site: Site, siteFile: string, stages: StageCache): WeatherYear[] {
+export function siteWeatherYears(site: Site, prepared = new PreparedCache()): WeatherYear[] {
   const others = 'months' in site.weather ? [] : (site.weather.otherYears ?? []);
-  return [siteWeather(site, siteFile, stages), ...others.map((file) => readYear(file, site, siteFile))];
+  return [siteWeather(site, prepared), ...others.map((file) => readYear(file, site))];
 }
 
-function readYear(file: string, { place, weather }: Site, siteFile: string): WeatherYear {
+function readYear({ path }: NamedFile, { place, weather }: Site): WeatherYear {
   const where = { latitudeDeg: place.latitude, longitudeDeg: place.longitude, utcOffsetH: place.utcOffset };
-  const year = readWeatherFile(resolve(dirname(siteFile), file), where);
+  const year = readWeatherFile(path, where);
   const fileElevation = year.place.elevationM;
   const moves = 'moveTemperature' in weather && weather.moveTemperature && fileElevation !== undefined;
   return moves ? moveToElevation(year, fileElevation, place.elevation) : year;

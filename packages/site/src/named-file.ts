@@ -1,0 +1,18 @@
+import { resolve } from 'node:path';
+import { text } from './fields.js';
+
+/** A file that a site names: as written, for messages and fingerprints, and where it is. */
+export interface NamedFile {
+  written: string;
+  /** What to open. Relative only in a design that came from no file: it then counts from the working folder. */
+  path: string;
+}
+
+/** The field of the site file that names another file; `inFolder` says where relative paths count from. */
+export const fileName = text.transform((written): NamedFile => ({ written, path: written }));
+
+/** The same file with its path counted from a folder. */
+export const inFolder = (folder: string, { written }: NamedFile): NamedFile => ({
+  written,
+  path: resolve(folder, written),
+});
