@@ -20,8 +20,9 @@ const commands: Record<string, () => Promise<(program: Command) => void>> = {
 
 // Whoever reads the output may stop reading, as `head` does: that is no fault.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') throw error;
-  process.exit(exitCodes.done);
+  if (error.code === 'EPIPE') process.exit(exitCodes.done);
+  process.stderr.write(`the results cannot be written to the standard output: ${error.message}\n`);
+  process.exit(exitCodes.fault);
 });
 
 const program = new Command('wintergap')

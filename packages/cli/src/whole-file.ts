@@ -1,26 +1,29 @@
-import { existsSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
-import { dirname, resolve } from 'node:path';
+import { renameSync, rmSync, writeFileSync } from 'node:fs';
 import { InputError } from './input-error.js';
+import { outputPlace } from './output-place.js';
 
 /**
- * Writes a file whole or not at all: under another name beside it, then renamed.
+ * Writes a file whole or not at all: under another name beside it, then renamed. Through a link the file it leads to is
+ * replaced and the link stays; into a pipe or a device the content is written as it is.
  *
- * @param inputs files that were read, as absolute paths: none of them is written over
+ * @param inputs files that were read, as paths: none of them is written over
  * @throws InputError when the place cannot be written
  */
 export function writeWhole(path: string, content: string, inputs: ReadonlySet<string> = new Set()): void {
-  if (inputs.has(resolve(path))) {
-    throw new InputError(`${path}: is one of the files this run reads, and is left as it is; name another file`);
-  }
-  const partial = `${path}.partial-${process.pid}`;
-  if (!existsSync(dirname(path)) || !statSync(dirname(path)).isDirectory()) {
-    throw new InputError(`${path}: cannot be written: there is no folder ${dirname(path)}; make it first`);
-  }
+  const place = outputPlace(path, inputs);
+  const partial = `${place.path}.partial-${process.pid}`;
   try {
-    writeFileSync(partial, content);
-    renameSync(partial, path);
+    if (place.kind === 'stream') {
+      // What stands in a stream already stays: a standard output sent to a file is gone on with.
+      writeFileSync(place.path, content, { flag: 'a' });
+      return;
+    }
+    writeFileSync(partial, content, { flag: 'wx' });
+    renameSync(partial, place.path);
   } catch (error) {
-    rmSync(partial, { force: true });
+    // A reader that stops reading is no fault.
+    if ((error as NodeJS.ErrnoException).code === 'EPIPE') return;
+    if (place.kind === 'file') rmSync(partial, { force: true });
     throw new InputError(
       `${path}: cannot be written: ${(error as Error).message}; name a folder that you may write to`,
     );

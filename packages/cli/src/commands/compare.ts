@@ -5,6 +5,7 @@ import { reasonRuns, rerunOf, type VariantReasons, variantReasons } from '@winte
 import { contractOf } from '@wintergap/tally';
 import { PreparedCache } from '@wintergap/year';
 import type { Command } from 'commander';
+import { checkOutputs } from '../output-place.js';
 import { countProgress } from '../progress.js';
 import { runDesigns } from '../run-designs.js';
 import { unitsOption } from '../units-option.js';
@@ -31,6 +32,7 @@ export function addCompare(program: Command): void {
       const site = loadSite(file);
       const units = unitsOption(options.units, site.base.units);
       const costs = readCosts(site);
+      checkOutputs({ '--html': options.html }, inputFiles(site));
       const prepared = new PreparedCache();
       const designs = runDesigns(site, prepared);
       if (options.html) writeWhole(options.html, await compareHtml(designs, units), inputFiles(site));

@@ -5,6 +5,7 @@ import { contractOf } from '@wintergap/tally';
 import { arrayLosses, simulateSite, type YearResult } from '@wintergap/year';
 import type { Command } from 'commander';
 import { InputError } from '../input-error.js';
+import { checkOutputs } from '../output-place.js';
 import { unitsOption } from '../units-option.js';
 import { writeWhole } from '../whole-file.js';
 
@@ -41,6 +42,7 @@ export function addYear(program: Command): void {
       const aged = options.age === undefined ? design : agedDesign(site, options.age, options.variant);
       const units = unitsOption(options.units, design.units);
       const day = options.day === undefined ? null : dayOption(options.day);
+      checkOutputs({ '--csv': options.csv, '--html': options.html }, inputFiles(site));
       const result = simulateSite(aged);
       if (options.csv) writeWhole(options.csv, ledgerCsv(result.ledger), inputFiles(site));
       if (options.html) writeWhole(options.html, await yearHtml(result, units, options.variant), inputFiles(site));
