@@ -46,10 +46,10 @@ test('a load weighs what the year differs by without it', () => {
   expect(weights.loads[0]!.weight.generatorHours).toBeGreaterThan(5);
 });
 
-test('the loads share the energy of the year and of December among them', () => {
+test('the loads share the energy of the year and of the darkest month among them', () => {
   const sum = weights.loads.reduce((kWh, load) => kWh + load.kWhYear, 0);
   expect(sum).toBeCloseTo(base.summary.load.acKWh + base.summary.load.dcKWh, 6);
-  expect(weights.loads.reduce((share, load) => share + load.decemberShare, 0)).toBeCloseTo(1, 9);
+  expect(weights.loads.reduce((share, load) => share + load.darkMonthShare, 0)).toBeCloseTo(1, 9);
 });
 
 test('a load of nothing weighs nothing, and standby and events are told apart', () => {

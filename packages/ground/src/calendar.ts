@@ -44,6 +44,9 @@ const fullMonthNames = 'January February March April May June July August Septem
   ' ',
 );
 
+/** `December` of a month, 1 for January. */
+export const monthInWords = (month: number): string => fullMonthNames[month - 1] ?? '';
+
 /** `2 April` of a day of the year, 0 for 1 January. */
 export function dateInWords(day: number): string {
   const month = monthOfDay(day);

@@ -10,6 +10,7 @@ export {
   hourOfYear,
   hoursPerYear,
   hourText,
+  monthInWords,
   monthNames,
   monthOfDay,
   monthOfHour,

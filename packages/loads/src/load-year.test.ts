@@ -19,7 +19,7 @@ test('a freezer of 90 W that runs 35 % of the time uses 0.756 kWh a day', () => 
   const { acW, items } = only({ name: 'freezer', powerW: 90, runs: 0.35, bus: 'ac' });
   expect(acW[4000]).toBeCloseTo(31.5, 12);
   expect(items[0]!.energyWhYear).toBeCloseTo(756 * 365, 6);
-  expect(items[0]!.decemberWh).toBeCloseTo(756 * 31, 6);
+  expect(items[0]!.monthsWh[11]!).toBeCloseTo(756 * 31, 6);
 });
 
 test('minutes a day are met to the watt-hour, wherever the allowed hours lie', () => {

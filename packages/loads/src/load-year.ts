@@ -1,4 +1,4 @@
-import { hoursPerYear, mustHold, mustLie, OutOfRangeError } from '@wintergap/ground';
+import { hoursPerYear, monthOfHour, mustHold, mustLie, OutOfRangeError } from '@wintergap/ground';
 import { type Appliance, type Bus, surgePowerW } from './appliance.js';
 import { drive, type LoadContext } from './driver.js';
 import { addEvent, type LoadEvent } from './load-event.js';
@@ -11,7 +11,8 @@ export interface LoadItem {
   bus: Bus;
   /** All it uses, standby included. */
   energyWhYear: number;
-  decemberWh: number;
+  /** What it uses in each month, January first. */
+  monthsWh: Float64Array;
   /** The part of `energyWhYear` used while not running. */
   standbyWhYear: number;
 }
@@ -37,7 +38,8 @@ export interface LoadYear {
   coincidentAcW: number;
 }
 
-const decemberStart = 8016;
+/** Month of every hour, 0 for January. */
+const monthOf = Uint8Array.from({ length: hoursPerYear }, (_, h) => monthOfHour(h));
 
 /**
  * The hourly load of a year from appliances, events and measured tables.
@@ -72,7 +74,7 @@ export function loadYear(
     if (appliance.drivenBy) drive(name, share, appliance.drivenBy, context);
     const startW = surgePowerW(appliance);
     const onBusW = bus === 'ac' ? acW : dcW;
-    const item: LoadItem = { name, bus, energyWhYear: 0, decemberWh: 0, standbyWhYear: 0 };
+    const item: LoadItem = { name, bus, energyWhYear: 0, monthsWh: new Float64Array(12), standbyWhYear: 0 };
     for (let h = 0; h < 8760; h++) {
       const running = share[h]!;
       const idleW = count * standbyW * Math.max(1 - running, 0);
@@ -80,7 +82,7 @@ export function loadYear(
       onBusW[h]! += meanW;
       item.energyWhYear += meanW;
       item.standbyWhYear += idleW;
-      if (h >= decemberStart) item.decemberWh += meanW;
+      item.monthsWh[monthOf[h]!]! += meanW;
       if (bus === 'dc') continue;
       coincidentW[h]! += running > 0 ? count * powerW * Math.max(running, 1) : idleW;
       // One unit starts; in the mean load it is there already with its share.
@@ -121,10 +123,10 @@ function add(loadW: Float64Array, totals: readonly Float64Array[]): void {
 }
 
 function itemOf(name: string, bus: Bus, loadW: Float64Array): LoadItem {
-  const item: LoadItem = { name, bus, energyWhYear: 0, decemberWh: 0, standbyWhYear: 0 };
+  const item: LoadItem = { name, bus, energyWhYear: 0, monthsWh: new Float64Array(12), standbyWhYear: 0 };
   for (let h = 0; h < 8760; h++) {
     item.energyWhYear += loadW[h]!;
-    if (h >= decemberStart) item.decemberWh += loadW[h]!;
+    item.monthsWh[monthOf[h]!]! += loadW[h]!;
   }
   return item;
 }

@@ -7,15 +7,18 @@ export interface Outcome {
   starts: number;
   fuelLitres: number;
   darkKWh: number;
-  /** Lowest state of charge in December (in June south of the equator), 0 to 1. */
+  /** Lowest state of charge in the month with the least sun for the load, 0 to 1. */
   darkMonthLowest: number;
 }
 
-/** The figures of one settled year. */
-export function outcomeOf({ summary, ledger, site }: YearResult): Outcome {
-  const month = site.place.latitude < 0 ? 5 : 11;
+/**
+ * The figures of one settled year.
+ *
+ * @param darkMonth 1 for January; that of the design it is held against, since a change of the loads can move it
+ */
+export function outcomeOf({ summary, ledger }: YearResult, darkMonth = summary.darkSeason.month): Outcome {
   let lowest = 1;
-  for (let h = monthStartHour[month]!; h < monthStartHour[month + 1]!; h++) {
+  for (let h = monthStartHour[darkMonth - 1]!; h < monthStartHour[darkMonth]!; h++) {
     lowest = Math.min(lowest, ledger.lowestStateOfCharge[h]!);
   }
   const { hours, starts, fuelLitres } = summary.generator;

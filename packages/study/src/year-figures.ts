@@ -15,7 +15,7 @@ export interface YearFigures {
   throttledKWh: number;
   /** 0 to 1. */
   lowestStateOfCharge: number;
-  /** Days a full bank carries the December load without sun. */
+  /** Days a full bank carries the load of the darkest month without sun. */
   autonomyDays: number;
   /** Global irradiation on the horizontal. */
   ghiKWhPerM2: number;

@@ -14,6 +14,8 @@ export interface Caution {
 export interface YearFacts {
   site: { name: string; latitude: number; longitude: number };
   weather: { source: string; hours: number; ghiKWhPerM2: number; meanAirTemp: number; minAirTemp: number };
+  /** The month with the least sun over load, and the three with the least; 1 for January. */
+  darkSeason: { month: number; months: number[] };
   ratedW: number;
   /** Plane-of-array irradiance, W/m2, weighted by rated power when there are several arrays. */
   planeWm2: Float64Array;
@@ -29,6 +31,7 @@ export interface YearFacts {
 export interface Summary {
   site: { name: string; latitude: number; longitude: number };
   weather: YearFacts['weather'];
+  darkSeason: YearFacts['darkSeason'];
   array: {
     ratedKW: number;
     planeKWhPerM2: number;
@@ -98,6 +101,7 @@ export function summarise(ledger: Ledger, facts: YearFacts): Summary {
   return {
     site: facts.site,
     weather: facts.weather,
+    darkSeason: facts.darkSeason,
     array: {
       ratedKW: facts.ratedW / 1000,
       planeKWhPerM2: total(plane),

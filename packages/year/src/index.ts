@@ -1,6 +1,7 @@
 export { bestTilt, bestTwoTilts, type TiltPeriod } from '@wintergap/mounts';
 export { type ArrayLosses, arrayLosses } from './facts/array-losses.js';
 export { type BankFacts, bankFacts } from './facts/bank-facts.js';
+export { type DarkSeason, darkSeasonOf } from './facts/dark-season.js';
 export type { ArrayStage } from './prepare/array-stage.js';
 export type { ArrayLimit } from './prepare/limits-stage.js';
 export { PreparedCache } from './prepare/prepared-cache.js';

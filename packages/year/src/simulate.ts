@@ -5,7 +5,7 @@ import { fromSite, siteError } from '@wintergap/site';
 import { summarise, yearSum } from '@wintergap/tally';
 import type { WeatherYear } from '@wintergap/weather';
 import { yearCautions } from './facts/cautions.js';
-import { decemberQuestion } from './facts/december.js';
+import { autonomyQuestion, darkSeason } from './facts/dark-season.js';
 import type { Plant } from './loop/plant.js';
 import { settle } from './loop/settle.js';
 import { type ArrayStage, arrayStage } from './prepare/array-stage.js';
@@ -94,6 +94,7 @@ export function simulateWeather(site: Site, weather: WeatherYear, prepared = new
   const { ledger, settledAfterYears } = settle(plant);
   const limits = siteLimits(site, weather, arrays);
   const ratedW = arrays.reduce((sum, array) => sum + array.ratedW, 0);
+  const dark = darkSeason(weather.ghiWm2, load.acW, load.dcW);
   const summary = summarise(ledger, {
     site: { name: site.name, latitude: site.place.latitude, longitude: site.place.longitude },
     weather: {
@@ -103,6 +104,7 @@ export function simulateWeather(site: Site, weather: WeatherYear, prepared = new
       meanAirTemp: yearSum(weather.airC) / weather.airC.length,
       minAirTemp: weather.airC.reduce((least, airC) => Math.min(least, airC), Infinity),
     },
+    darkSeason: dark,
     ratedW,
     planeWm2: meanPlane(arrays, ratedW),
     acLoadWh: load.acW,
@@ -110,7 +112,7 @@ export function simulateWeather(site: Site, weather: WeatherYear, prepared = new
     fuelPricePerL: site.generator?.fuel.price ?? null,
     bank: {
       usableWh: bank.usableWh,
-      autonomyDays: autonomyDays(bank, decemberQuestion(plant, ledger.bankC)),
+      autonomyDays: autonomyDays(bank, autonomyQuestion(plant, ledger.bankC, dark.month)),
       referenceAh: bank.refAh,
       fullCycles: yearSum(ledger.bankDischargeWh) / (bank.storedWh(1) - bank.storedWh(0)),
     },

@@ -24,7 +24,7 @@ export function addTilt(program: Command): void {
     .description('the best tilt of an array, and the best two by season with their dates')
     .argument('<site>', 'site file (YAML)')
     .option('--array <name>', 'which array; the first with a tilt to choose unless given')
-    .option('--months <list>', 'the dark months, such as 11,12,1; the three around midwinter unless given')
+    .option('--months <list>', 'the dark months, such as 11,12,1; those with the least sun for the load unless given')
     .option('--variant <name>', 'a variant of the site file instead of its base design')
     .option('--json', 'print one JSON document')
     .option('--units <system>', 'metric or us, instead of what the site file says')

@@ -1,4 +1,4 @@
-import { monthNames } from '@wintergap/ground';
+import { monthInWords, monthNames } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
 import type { YearResult } from '@wintergap/year';
 import { monthBarsChart } from '../chart/month-bars.js';
@@ -13,6 +13,7 @@ import { figuresTable } from './table.js';
 /** The year's totals of each design, and what differs from the base. */
 export function designTable(designs: readonly NamedYear[], units: UnitSystem): Markup {
   const base = designs[0]!.result.summary.generator;
+  const darkMonth = designs[0]!.result.summary.darkSeason.month;
   const rows = designs.map(({ name, result: { summary, ledger } }, i) => {
     const { hours, starts, fuelLitres } = summary.generator;
     const fuel = inVolumeUnit(fuelLitres, units);
@@ -26,7 +27,7 @@ export function designTable(designs: readonly NamedYear[], units: UnitSystem): M
       figure(summary.array.availableKWh),
       figure(summary.throttle.kWh),
       figure(summary.load.darkKWh),
-      percent(lowestByMonth(ledger.lowestStateOfCharge)[11]!),
+      percent(lowestByMonth(ledger.lowestStateOfCharge)[darkMonth - 1]!),
       figure(summary.bank.autonomyDays),
     ];
   });
@@ -42,7 +43,7 @@ export function designTable(designs: readonly NamedYear[], units: UnitSystem): M
       { head: 'Array offered', unit: 'kWh' },
       { head: 'Thrown away', unit: 'kWh' },
       { head: 'Dark load', unit: 'kWh' },
-      { head: 'December lowest', unit: '' },
+      { head: `${monthInWords(darkMonth)} lowest`, unit: '' },
       { head: 'Autonomy', unit: 'days' },
     ],
     rows,

@@ -1,4 +1,4 @@
-import { dateOfDay, monthNames } from '@wintergap/ground';
+import { dateOfDay, monthInWords, monthNames } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
 import type { YearResult } from '@wintergap/year';
 import { count, dateText, figure, percent } from '../figures.js';
@@ -47,7 +47,11 @@ function facts({ site, summary, ledger }: YearResult, units: UnitSystem): Fact[]
       value: percent(bank.minStateOfCharge),
       more: `on ${dateText(dateOfDay(Math.floor(lowestHour / 24)))}`,
     },
-    { name: 'Autonomy in December', value: `${figure(bank.autonomyDays)} days`, more: 'from a full bank' },
+    {
+      name: `Autonomy in ${monthInWords(summary.darkSeason.month)}`,
+      value: `${figure(bank.autonomyDays)} days`,
+      more: 'from a full bank',
+    },
     {
       name: 'Dark load',
       value: load.darkKWh === 0 ? 'none' : `${figure(load.darkKWh)} kWh`,

@@ -1,4 +1,4 @@
-import { monthNames } from '@wintergap/ground';
+import { monthInWords, monthNames } from '@wintergap/ground';
 import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
 import { engineTimes, longestDaysBetween } from '@wintergap/tally';
 import type { YearResult } from '@wintergap/year';
@@ -53,6 +53,7 @@ export function compareHeadline(designs: readonly NamedYear[], units: UnitSystem
 
 function totalsTable(designs: readonly NamedYear[], units: UnitSystem): string {
   const base = designs[0]!.result.summary;
+  const darkMonth = base.darkSeason.month;
   const rows = designs.map(({ name, result: { summary, ledger } }, i) => [
     name,
     figure(summary.generator.hours),
@@ -61,10 +62,10 @@ function totalsTable(designs: readonly NamedYear[], units: UnitSystem): string {
     figure(inVolumeUnit(summary.generator.fuelLitres, units)),
     figure(summary.throttle.kWh),
     figure(summary.load.darkKWh),
-    percent(lowestByMonth(ledger.lowestStateOfCharge)[11]!),
+    percent(lowestByMonth(ledger.lowestStateOfCharge)[darkMonth - 1]!),
   ]);
   return plainTable(
-    ['', 'engine', 'against', 'starts', 'fuel', 'thrown', 'dark', 'December'],
+    ['', 'engine', 'against', 'starts', 'fuel', 'thrown', 'dark', monthInWords(darkMonth)],
     [['', 'h', 'base', '', volumeUnit(units), 'kWh', 'kWh', 'lowest'], ...rows],
   );
 }

@@ -17,15 +17,15 @@ function headline({ siteName, array, asDesigned, best, alike }: BestTilts): stri
   const hours = ({ outcome }: TiltChoice) => `${figure(outcome.generatorHours)} h`;
   const who = `${siteName}, ${array}:`;
   if (one.outcome.starts === 0 && asDesigned.outcome.starts === 0) {
-    const [winter, summer] = best['dark months'].two.tilts;
+    const [dark, bright] = best['dark months'].two.tilts;
     return wrap(
-      `${who} the engine never runs. Most light of the dark months at a tilt of ${best['dark months'].one.tilts[0]!.tiltDeg}; with two tilts, ${winter!.tiltDeg} from ${shortDay(winter!.fromDay)} and ${summer!.tiltDeg} from ${shortDay(summer!.fromDay)}.`,
+      `${who} the engine never runs. Most light of the dark months at a tilt of ${best['dark months'].one.tilts[0]!.tiltDeg}; with two tilts, ${dark!.tiltDeg} from ${shortDay(dark!.fromDay)} and ${bright!.tiltDeg} from ${shortDay(bright!.fromDay)}.`,
     );
   }
-  const [winter, summer] = two.tilts;
+  const [dark, bright] = two.tilts;
   const sentences = [
     wrap(
-      `${who} fewest engine hours at a tilt of ${one.tilts[0]!.tiltDeg}, ${hours(one)}; with two tilts, ${winter!.tiltDeg} from ${shortDay(winter!.fromDay)} and ${summer!.tiltDeg} from ${shortDay(summer!.fromDay)}, ${hours(two)}; as designed ${hours(asDesigned)}.`,
+      `${who} fewest engine hours at a tilt of ${one.tilts[0]!.tiltDeg}, ${hours(one)}; with two tilts, ${dark!.tiltDeg} from ${shortDay(dark!.fromDay)} and ${bright!.tiltDeg} from ${shortDay(bright!.fromDay)}, ${hours(two)}; as designed ${hours(asDesigned)}.`,
     ),
   ];
   if (alike && alike.toDeg > alike.fromDeg) {
@@ -49,9 +49,9 @@ function table({ asDesigned, best, darkMonths }: BestTilts, how: 'one' | 'two', 
   const settings = (choice: TiltChoice) => {
     const { tilts } = choice;
     if (columns === 1) return [tilts.length === 1 ? `${tilts[0]!.tiltDeg}` : '-'];
-    const [winter, summer] = steeperFirst(tilts);
-    if (tilts.length !== 2 || !winter || !summer) return ['-', '-', '-', '-'];
-    return [`${winter.tiltDeg}`, shortDay(winter.fromDay), `${summer.tiltDeg}`, shortDay(summer.fromDay)];
+    const [steep, flat] = steeperFirst(tilts);
+    if (tilts.length !== 2 || !steep || !flat) return ['-', '-', '-', '-'];
+    return [`${steep.tiltDeg}`, shortDay(steep.fromDay), `${flat.tiltDeg}`, shortDay(flat.fromDay)];
   };
   const row = (label: string, choice: TiltChoice) => [
     label,
@@ -64,7 +64,7 @@ function table({ asDesigned, best, darkMonths }: BestTilts, how: 'one' | 'two', 
   return plainTable(
     [
       how === 'one' ? 'One tilt' : 'Two tilts',
-      ...(how === 'one' ? ['tilt'] : ['winter', 'set on', 'summer', 'set on']),
+      ...(how === 'one' ? ['tilt'] : ['steep', 'set on', 'flat', 'set on']),
       'light',
       'dark',
       'engine',
@@ -78,7 +78,7 @@ function table({ asDesigned, best, darkMonths }: BestTilts, how: 'one' | 'two', 
   );
 }
 
-/** As designed the summer's tilt may be written first; the steeper one is the winter's. */
+/** As designed the flatter tilt may be written first. */
 const steeperFirst = (tilts: TiltChoice['tilts']) => [...tilts].sort((one, other) => other.tiltDeg - one.tiltDeg);
 
 const footnote = ({ darkMonths, runs }: BestTilts) =>

@@ -1,6 +1,7 @@
-import { monthNames } from '@wintergap/ground';
+import { daysInMonth, monthInWords, monthNames } from '@wintergap/ground';
 import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
 import type { WeatherReport } from '@wintergap/weather';
+import { darkSeasonOf } from '@wintergap/year';
 import { figure, wrap } from '../figures.js';
 import { plainTable } from './plain-table.js';
 
@@ -14,10 +15,14 @@ const forms = { epw: 'an EPW file', tmy3: 'a TMY3 file', table: 'a plain table',
 
 /** What a weather file holds and whether to trust it, 80 columns, verdict first. */
 export function weatherText(report: WeatherReport, units: UnitSystem): string {
+  const { month: dark } = darkSeasonOf(
+    report.months.map(({ ghiKWhM2 }) => ghiKWhM2),
+    daysInMonth,
+  );
   const notices = report.notices.map(({ level, code, text }) => wrap(`  ${level}: ${code}: ${text}`, 80, '    '));
   return [
     wrap(
-      `${report.source}: 8760 hours that ${verdicts[report.verdict]}. ${figure(report.year.ghiKWhM2, 0)} kWh/m2 of sun in the year, ${figure(report.months[11]!.ghiKWhM2, 0)} in December.`,
+      `${report.source}: 8760 hours that ${verdicts[report.verdict]}. ${figure(report.year.ghiKWhM2, 0)} kWh/m2 of sun in the year, ${figure(report.months[dark - 1]!.ghiKWhM2, 0)} in ${monthInWords(dark)}.`,
     ),
     placeText(report, units),
     monthsTable(report, units),

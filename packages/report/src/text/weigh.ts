@@ -1,3 +1,4 @@
+import { monthNames } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
 import type { CabinetChoice, ChargerSizes, Outcome, SiteWeights, Weight } from '@wintergap/study';
 import { figure, percent, wrap } from '../figures.js';
@@ -77,7 +78,7 @@ function loadsTable(weights: SiteWeights, units: UnitSystem): string {
   return fittingTable(
     ['Loads', 'use', ...optional('standby'), 'share', ...shared.head],
     [
-      ['', 'kWh', ...optional('kWh'), 'of Dec', ...shared.unit],
+      ['', 'kWh', ...optional('kWh'), `of ${monthNames[weights.darkMonth - 1]}`, ...shared.unit],
       [
         'the whole year',
         figure(total((load) => load.kWhYear)),
@@ -85,11 +86,11 @@ function loadsTable(weights: SiteWeights, units: UnitSystem): string {
         '',
         ...shared.ofOutcome(base),
       ],
-      ...loads.map(({ name, kWhYear, standbyKWhYear, decemberShare, weight }) => [
+      ...loads.map(({ name, kWhYear, standbyKWhYear, darkMonthShare, weight }) => [
         name,
         figure(kWhYear),
         ...optional(standbyKWhYear > 0 ? figure(standbyKWhYear) : '-'),
-        percent(decemberShare),
+        percent(darkMonthShare),
         ...shared.ofWeight(weight),
       ]),
     ],

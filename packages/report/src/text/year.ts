@@ -1,4 +1,4 @@
-import { dateInWords, dateOfDay, dayOfDate, monthNames } from '@wintergap/ground';
+import { dateInWords, dateOfDay, dayOfDate, monthInWords, monthNames } from '@wintergap/ground';
 import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
 import { monthlySums, type Summary, yearSum } from '@wintergap/tally';
 import { bankFacts, type YearResult } from '@wintergap/year';
@@ -107,6 +107,7 @@ function bankText(result: YearResult, units: UnitSystem): string {
   const { summary, ledger, plant } = result;
   const { bank } = summary;
   const facts = bankFacts(result);
+  const darkMonth = monthInWords(summary.darkSeason.month);
   const lowestHour = ledger.lowestStateOfCharge.indexOf(Math.min(...ledger.lowestStateOfCharge));
   const temperature = (celsius: number) => temperatureText(celsius, units);
   const dateOfHour = (hour: number) => dateText(dateOfDay(Math.floor(hour / 24)));
@@ -120,7 +121,7 @@ function bankText(result: YearResult, units: UnitSystem): string {
   const water = facts.waterL > 0.05 ? `, ${formatQuantity(facts.waterL, 'volume', units, 2)} of water` : '';
   return labelled('Bank', [
     `${figure(bank.usableKWh)} kWh usable of ${figure(plant.bank.storedWh(1) / 1000)}`,
-    `carries the December load ${figure(autonomy.fromFull)} days without sun from full, ${figure(autonomy.fromTypical)} from December's mean of ${percent(autonomy.typicalState)}`,
+    `carries the ${darkMonth} load ${figure(autonomy.fromFull)} days without sun from full, ${figure(autonomy.fromTypical)} from ${darkMonth}'s mean of ${percent(autonomy.typicalState)}`,
     `lowest ${percent(bank.minStateOfCharge)} on ${dateOfHour(lowestHour)}, mean ${percent(bank.meanStateOfCharge)}; at most ${figure(bank.longestDaysBelowHalf)} days below half`,
     `longest without a full charge ${count(longestSinceFull.days, 'day')}, to ${dateText(dateOfDay(longestSinceFull.endDay))}; ${count(dullRun.days, 'dull day')} in a row`,
     `coldest ${temperature(coldest.bankC)} on ${dateOfHour(coldest.hour)}, outdoors ${temperature(coldest.outdoorC)}${lost}${margin}; warmest ${temperature(bank.maxTemp)}`,

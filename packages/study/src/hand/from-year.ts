@@ -30,12 +30,13 @@ export interface HandForYear extends HandAnswer {
 
 /**
  * Applies the hand method to the load, the sun on the plane and the bank's cold of a simulated year. With several
- * arrays the sun is their mean by rated power, and strings are those of the first array.
+ * arrays the sun is their mean by rated power, and strings are those of the first array. The bank is sized for the month
+ * in which the days without sun are counted, the array for the one that its plane finds darkest.
  *
  * @returns `null` for a design without array or load, where there is nothing to size
  */
 export function handForYear(year: YearResult, settings: HandSettings): HandForYear | null {
-  const { site, plant, ledger } = year;
+  const { site, plant, ledger, summary } = year;
   const array = site.arrays.find(({ strings }) => strings > 0);
   const months = monthsOf(year);
   if (!array || months.every(({ dailyLoadAh }) => dailyLoadAh === 0)) return null;
@@ -47,11 +48,11 @@ export function handForYear(year: YearResult, settings: HandSettings): HandForYe
       : { connection: 'maximum-power', powerW: stringW, busV: site.bank.voltage };
   const lowestC = lowestDailyMean(ledger.bankC);
   const leadAcid = site.bank.chemistry !== 'lithium-iron-phosphate';
-  const dullest = months.reduce((most, month) => (forSun(month) > forSun(most) ? month : most));
+  const darkest = months[summary.darkSeason.month - 1]!;
   const answer = handMethod({
     array: { months, ratio: settings.ratio, losses: settings.losses, string },
     bank: {
-      dailyLoadAh: dullest.dailyLoadAh,
+      dailyLoadAh: darkest.dailyLoadAh,
       autonomyDays: settings.autonomyDays,
       deepestDischarge: Math.max(0.05, 1 - plant.bank.floor),
       dailyDischarge: leadAcid ? dailyDischarge : null,
@@ -67,9 +68,6 @@ export function handForYear(year: YearResult, settings: HandSettings): HandForYe
     lowestC,
   };
 }
-
-/** Load for each hour of sun; a month with load and no sun is dullest of all. */
-const forSun = ({ dailyLoadAh, sunHours }: HandMonth) => (dailyLoadAh === 0 ? 0 : dailyLoadAh / sunHours);
 
 function monthsOf({ site, plant, summary }: YearResult): HandMonth[] {
   return summary.array.months.map(({ planeKWhPerM2 }, m) => {

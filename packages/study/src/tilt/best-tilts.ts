@@ -20,7 +20,7 @@ export interface BestTilts {
   /** 1 to 12. */
   darkMonths: number[];
   asDesigned: TiltChoice;
-  /** One tilt all year, and two with the dates on which they are set, the winter's first. */
+  /** One tilt all year, and two with the dates on which they are set, the dark season's first. */
   best: Record<TiltAim, { one: TiltChoice; two: TiltChoice }>;
   /**
    * Single tilts tried around the best whose engine hours are within two runs of its own: hours are lumpy, and chance
@@ -43,16 +43,17 @@ const lumpyRuns = 2;
  * Light by date is that of single-tilt years put together day by day, so only the engine needs years of their own.
  *
  * @param arrayName which array; the first with a tilt to choose unless given
- * @param darkMonths 1 to 12; the three around midwinter unless given
+ * @param monthsWanted 1 to 12; the three with the least sun for the load unless given
  * @throws OutOfRangeError when there is no such array, or its mount leaves no tilt to choose
  */
 export function bestTilts(
   design: Site,
   arrayName?: string,
-  darkMonths: readonly number[] = design.place.latitude < 0 ? [5, 6, 7] : [11, 12, 1],
+  monthsWanted?: readonly number[],
   onRun: (done: number) => void = () => {},
 ): BestTilts {
   const trials = tiltTrials(design, arrayName, onRun);
+  const darkMonths = monthsWanted ?? trials.darkSeason.months;
   const { latitude } = design.place;
   const single = (tiltDeg: number) => trials.at([{ fromDay: 0, tiltDeg }]);
   const everyMonth = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12];

@@ -1,6 +1,6 @@
 import { monthOfDay, OutOfRangeError } from '@wintergap/ground';
 import type { Site } from '@wintergap/site';
-import type { TiltPeriod, YearResult } from '@wintergap/year';
+import type { DarkSeason, TiltPeriod, YearResult } from '@wintergap/year';
 import { type Outcome, outcomeOf } from '../outcome.js';
 import { rerunOf } from '../rerun.js';
 
@@ -16,6 +16,8 @@ export interface TiltTrials {
   arrayName: string;
   mount: 'fixed' | 'pole';
   asDesigned: TiltTrial;
+  /** Of the design as it is, 1 for January. */
+  darkSeason: DarkSeason;
   tiltsAsDesigned: TiltPeriod[];
   at(tilts: readonly TiltPeriod[]): TiltTrial;
   isKnown(tilts: readonly TiltPeriod[]): boolean;
@@ -35,23 +37,26 @@ export function tiltTrials(design: Site, wanted: string | undefined, onRun: (don
   const { array, mount } = arrayToTilt(design, wanted);
   let runs = 0;
   const rerun = rerunOf(() => onRun(++runs));
-  const trialOf = (site: Site): TiltTrial => {
-    const result = rerun(site);
-    return { dailyWhM2: dailyLight(result, array.name), outcome: outcomeOf(result) };
-  };
+  const own = rerun(design);
+  const { darkSeason } = own.summary;
+  const trialOf = (result: YearResult): TiltTrial => ({
+    dailyWhM2: dailyLight(result, array.name),
+    outcome: outcomeOf(result, darkSeason.month),
+  });
   const known = new Map<string, TiltTrial>();
   const singles = new Set<number>();
   return {
     arrayName: array.name,
     mount: mount.kind === 'pole' ? 'pole' : 'fixed',
-    asDesigned: trialOf(design),
+    asDesigned: trialOf(own),
+    darkSeason,
     tiltsAsDesigned: tiltsOf(mount),
     at(tilts) {
       const key = keyOf(tilts);
       const before = known.get(key);
       if (before) return before;
       const changed = { ...array, mount: tilted(mount, tilts) };
-      const trial = trialOf({ ...design, arrays: design.arrays.map((own) => (own === array ? changed : own)) });
+      const trial = trialOf(rerun({ ...design, arrays: design.arrays.map((one) => (one === array ? changed : one)) }));
       known.set(key, trial);
       if (isOneTilt(tilts)) singles.add(tilts[0]!.tiltDeg);
       return trial;

@@ -27,10 +27,11 @@ export function cabinetChoices(base: YearResult, rerun: (site: Site) => YearResu
   const { site } = base;
   const { cabinet } = site.bank;
   if (!cabinet) return null;
+  const { month } = base.summary.darkSeason;
   const choices = changedCabinets(cabinet).map(([name, changed]) =>
-    choiceOf(name, rerun({ ...site, bank: { ...site.bank, cabinet: changed } })),
+    choiceOf(name, rerun({ ...site, bank: { ...site.bank, cabinet: changed } }), month),
   );
-  return [choiceOf('as designed', base), ...choices];
+  return [choiceOf('as designed', base, month), ...choices];
 }
 
 /** How many years `cabinetChoices` runs. */
@@ -57,12 +58,12 @@ function changedCabinets(cabinet: Cabinet): [name: string, changed: Cabinet][] {
   return changed;
 }
 
-function choiceOf(name: string, result: YearResult): CabinetChoice {
+function choiceOf(name: string, result: YearResult, darkMonth: number): CabinetChoice {
   const { ledger, plant, summary } = result;
   const otherOwnUseWh = yearSum(plant.ownUseW);
   return {
     name,
-    outcome: outcomeOf(result),
+    outcome: outcomeOf(result, darkMonth),
     coldestBankC: summary.bank.minTemp,
     warmestBankC: summary.bank.maxTemp,
     heaterKWh: plant.heater === null ? 0 : Math.max(0, (yearSum(ledger.ownUseWh) - otherOwnUseWh) / 1000),

@@ -59,7 +59,7 @@ export function chargerSizes(base: YearResult, rerun: (site: Site) => YearResult
     return {
       times,
       powerW: sized.output.bus === 'ac' ? sized.output.charger.power : sized.output.power,
-      outcome: outcomeOf(result),
+      outcome: outcomeOf(result, base.summary.darkSeason.month),
       meanOutputW: hours > 0 ? yearSum(result.ledger.generatorWh) / hours : 0,
     };
   });

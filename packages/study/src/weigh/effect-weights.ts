@@ -34,7 +34,7 @@ export function effectWeights(base: YearResult, rerun: (site: Site) => YearResul
         name: effect.name,
         meaning: effect.meaning,
         arrayKWh: offered(without) - offered(base),
-        weight: weightOf(withIt, outcomeOf(without)),
+        weight: weightOf(withIt, outcomeOf(without, base.summary.darkSeason.month)),
       };
     })
     .sort((one, other) => heavierFirst(one.weight, other.weight));

@@ -10,8 +10,8 @@ export interface LoadWeight {
   kWhYear: number;
   /** The part of it drawn while it does not run. */
   standbyKWhYear: number;
-  /** Share of all loads' energy in December, 0 to 1. */
-  decemberShare: number;
+  /** Share of all loads' energy in the month with the least sun for the load, 0 to 1. */
+  darkMonthShare: number;
   weight: Weight;
 }
 
@@ -30,10 +30,10 @@ export function loadWeights(base: YearResult, rerun: (site: Site) => YearResult)
   const { loads, events, measuredLoad } = site;
   const withIt = outcomeOf(base);
   const { items } = base.load;
-  const decemberWh = items.reduce((sum, item) => sum + item.decemberWh, 0);
+  const { month } = base.summary.darkSeason;
   const weights: LoadWeight[] = [];
   const add = (kind: LoadWeight['kind'], parts: readonly LoadItem[], without: Site) =>
-    weights.push(loadWeight(kind, parts, decemberWh, withIt, outcomeOf(rerun(without))));
+    weights.push(loadWeight(kind, parts, shareInMonth(parts, items, month), withIt, outcomeOf(rerun(without), month)));
   loads.forEach((_, i) => {
     add('appliance', [items[i]!], { ...site, loads: loads.toSpliced(i, 1) });
   });
@@ -48,10 +48,16 @@ export function loadWeights(base: YearResult, rerun: (site: Site) => YearResult)
   return weights.sort((one, other) => heavierFirst(one.weight, other.weight));
 }
 
+/** Share of some loads in the energy of all, in a month from 1 for January. */
+function shareInMonth(parts: readonly LoadItem[], all: readonly LoadItem[], month: number): number {
+  const sum = (items: readonly LoadItem[]) => items.reduce((wh, { monthsWh }) => wh + monthsWh[month - 1]!, 0);
+  return sum(all) > 0 ? sum(parts) / sum(all) : 0;
+}
+
 function loadWeight(
   kind: LoadWeight['kind'],
   parts: readonly LoadItem[],
-  decemberWh: number,
+  darkMonthShare: number,
   withIt: Outcome,
   without: Outcome,
 ): LoadWeight {
@@ -63,7 +69,7 @@ function loadWeight(
     bus: parts.every((item) => item.bus === first!.bus) ? first!.bus : 'both',
     kWhYear: sum((item) => item.energyWhYear) / 1000,
     standbyKWhYear: sum((item) => item.standbyWhYear) / 1000,
-    decemberShare: decemberWh > 0 ? sum((item) => item.decemberWh) / decemberWh : 0,
+    darkMonthShare,
     weight: weightOf(withIt, without),
   };
 }

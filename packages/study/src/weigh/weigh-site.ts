@@ -9,6 +9,8 @@ import { type LoadWeight, loadRuns, loadWeights } from './load-weights.js';
 /** What single things weigh in a design's year, each found by running the year again. */
 export interface SiteWeights {
   siteName: string;
+  /** The month with the least sun for the load, 1 for January: lowest charges and shares are those of it. */
+  darkMonth: number;
   base: Outcome;
   loads: LoadWeight[];
   effects: EffectWeight[];
@@ -30,6 +32,7 @@ export function weighSite(design: Site, onRun: (done: number, of: number) => voi
   of += presentEffects(base).length;
   return {
     siteName: design.name,
+    darkMonth: base.summary.darkSeason.month,
     base: outcomeOf(base),
     loads: loadWeights(base, rerun),
     effects: effectWeights(base, rerun),

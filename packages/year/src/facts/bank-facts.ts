@@ -2,18 +2,18 @@ import { autonomyDays, type Bank, type WearOfYear, wearOfYear } from '@wintergap
 import { type Ledger, yearSum } from '@wintergap/tally';
 import { bankSettings } from '../prepare/bank-stage.js';
 import type { YearResult } from '../year-result.js';
-import { decemberMean, decemberQuestion } from './december.js';
+import { autonomyQuestion, monthMean } from './dark-season.js';
 
 /** What a year does to its bank, and what the bank can do in the dark months. */
 export interface BankFacts {
   wear: WearOfYear;
   /** Water that gassing takes from the whole bank, L; 0 for sealed and lithium cells. */
   waterL: number;
-  /** The coldest hour of the year, and what cold makes unreachable then at the December load. */
+  /** The coldest hour of the year, and what cold makes unreachable then at the load of the darkest month. */
   coldest: { hour: number; bankC: number; outdoorC: number; unreachableWh: number };
   /** How near the electrolyte came to freezing; `null` for cells that do not freeze. */
   freezing: { marginK: number; hour: number; hours: number } | null;
-  /** Days the December load is carried without sun or engine, at December's bank temperature. */
+  /** Days the load of the darkest month is carried without sun or engine, at its bank temperature. */
   autonomy: { fromFull: number; fromTypical: number; typicalState: number };
   /** The longest run of days whose sun could not carry that day's load, in the order of the year. */
   dullRun: { firstDay: number; days: number };
@@ -22,10 +22,11 @@ export interface BankFacts {
 }
 
 /** Works out the bank's facts from a settled year. Not needed for the ledger: call it when they are to be shown. */
-export function bankFacts({ site, plant, ledger, weather }: YearResult): BankFacts {
+export function bankFacts({ site, plant, ledger, weather, summary }: YearResult): BankFacts {
   const { bank } = plant;
-  const typicalState = decemberMean(ledger.stateOfCharge);
-  const question = decemberQuestion(plant, ledger.bankC);
+  const { month } = summary.darkSeason;
+  const typicalState = monthMean(ledger.stateOfCharge, month);
+  const question = autonomyQuestion(plant, ledger.bankC, month);
   let coldestHour = 0;
   for (let h = 0; h < ledger.bankC.length; h++) if (ledger.bankC[h]! < ledger.bankC[coldestHour]!) coldestHour = h;
   const coldestC = ledger.bankC[coldestHour]!;
