@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { radiansPerDegree as rad } from '@wintergap/ground';
 import {
   cosIncidence,
   glassFactor,
@@ -16,8 +17,6 @@ import {
 import { axisRotationDeg, type Mount, pointing, rotatedPlane } from '@wintergap/mounts';
 import { readWeatherFile } from '@wintergap/weather';
 import { describe, expect, test } from 'vitest';
-
-const rad = Math.PI / 180;
 
 /** Zenith and azimuth (from north) of the sun from latitude, declination and hour angle: Duffie & Beckman eq. 1.6.5, 1.6.6. */
 function sunAt(latitudeDeg: number, declinationDeg: number, hourAngleDeg: number) {

@@ -1,3 +1,4 @@
+import { radiansPerDegree as rad } from '@wintergap/ground';
 import {
   airMass,
   clearSkyWm2,
@@ -16,7 +17,6 @@ import { Body, Equator, HelioDistance, Horizon, Observer } from 'astronomy-engin
 import { getTimes } from 'suncalc';
 import { describe, expect, test } from 'vitest';
 
-const rad = Math.PI / 180;
 const mjPerWh = 0.0036;
 
 // Reda & Andreas (2004), Solar Energy 76(5), 577-589; NREL/TP-560-34302, table A5.1: 2003-10-17 12:30:30 at UTC-7,

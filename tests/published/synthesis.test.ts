@@ -1,5 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { radiansPerDegree as rad } from '@wintergap/ground';
 import {
   clearnessMatrices,
   createResampler,
@@ -14,8 +15,6 @@ import {
   readWeather,
 } from '@wintergap/weather';
 import { describe, expect, test } from 'vitest';
-
-const rad = Math.PI / 180;
 
 describe('daily clearness, Aguiar, Collares-Pereira & Conde (1988)', () => {
   test('there are ten matrices of ten states, and each row sums to 1 within its three printed decimals', () => {

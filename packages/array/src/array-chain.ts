@@ -1,4 +1,4 @@
-import { hoursPerYear, monthStartHour } from '@wintergap/ground';
+import { hoursPerYear, monthSpan } from '@wintergap/ground';
 import type { DcYear } from './dc-year.js';
 import { maximumPower } from './operating-point.js';
 import { referenceWm2 } from './translation.js';
@@ -58,7 +58,8 @@ export function arrayChain(input: ArrayYearInput, dc: DcYear, light: PlaneLight)
   const level = new Float64Array(names.length + 1);
   const point = new Float64Array(3);
   for (let month = 0; month < 12; month++) {
-    for (let h = monthStartHour[month]!; h < monthStartHour[month + 1]!; h++) {
+    const { fromHour, toHour } = monthSpan(month);
+    for (let h = fromHour; h < toHour; h++) {
       const lit = dc.litWm2[h]!;
       level[0] = perWm2 * planeWm2[h]!;
       level[1] = perWm2 * (planeWm2[h]! - skylineLossWm2[h]!);
@@ -89,7 +90,8 @@ export function extendChain(chain: ArrayChain, name: string, lossWh: Float64Arra
     throw new RangeError(`${name} must have ${hoursPerYear} hours, got ${lossWh.length}`);
   const kWh = new Float64Array(12);
   for (let month = 0; month < 12; month++) {
-    for (let h = monthStartHour[month]!; h < monthStartHour[month + 1]!; h++) kWh[month]! += lossWh[h]! / 1000;
+    const { fromHour, toHour } = monthSpan(month);
+    for (let h = fromHour; h < toHour; h++) kWh[month]! += lossWh[h]! / 1000;
   }
   return {
     ...chain,

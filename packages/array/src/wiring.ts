@@ -1,4 +1,4 @@
-import { hoursPerYear, monthStartHour, OutOfRangeError } from '@wintergap/ground';
+import { hoursPerYear, monthSpan, OutOfRangeError } from '@wintergap/ground';
 import type { ModuleParameters } from './translation.js';
 
 /** One array as wired, and the light and warmth it gets: what `dcYear` and `voltageGridYear` work from. */
@@ -83,7 +83,8 @@ export function dirtyLight(input: ArrayYearInput): Float64Array {
   }
   for (let month = 0; month < 12; month++) {
     const clear = 1 - soiling[month]!;
-    for (let h = monthStartHour[month]!; h < monthStartHour[month + 1]!; h++) lightWm2[h]! *= clear;
+    const { fromHour, toHour } = monthSpan(month);
+    for (let h = fromHour; h < toHour; h++) lightWm2[h]! *= clear;
   }
   return lightWm2;
 }

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { dateOfDay, dayOfDate, daysInMonth, monthStartHour } from './calendar.js';
+import { dateOfDay, dayOfDate, daysInMonth, monthSpan, monthStartHour } from './calendar.js';
 
 test('every day of the year has a date that leads back to it', () => {
   for (let day = 0; day < 365; day++) expect(dayOfDate(dateOfDay(day))).toBe(day);
@@ -14,4 +14,10 @@ test('months begin where the days before them end', () => {
     hours += days * 24;
   });
   expect(hours).toBe(monthStartHour[12]);
+  for (let month = 0; month < 12; month++) {
+    const { fromHour, toHour, fromDay, toDay, days } = monthSpan(month);
+    expect([fromHour, toHour]).toEqual([monthStartHour[month], monthStartHour[month + 1]]);
+    expect([fromDay * 24, toDay * 24, toDay - fromDay]).toEqual([fromHour, toHour, days]);
+  }
+  expect(() => monthSpan(12)).toThrow('month must be a whole number from 0 to 11, got 12');
 });

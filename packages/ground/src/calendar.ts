@@ -1,3 +1,5 @@
+import { OutOfRangeError } from './range.js';
+
 /** Hours in the simulated year: 365 days, no leap day. */
 export const hoursPerYear = 8760;
 
@@ -11,6 +13,28 @@ export const daysInMonth: readonly number[] = [31, 28, 31, 30, 31, 30, 31, 31, 3
 export const monthStartHour: readonly number[] = [
   0, 744, 1416, 2160, 2880, 3624, 4344, 5088, 5832, 6552, 7296, 8016, 8760,
 ];
+
+/** The hours and days of one month, from the first up to but not including the last. */
+export interface MonthSpan {
+  fromHour: number;
+  toHour: number;
+  fromDay: number;
+  toDay: number;
+  days: number;
+}
+
+const monthSpans: readonly MonthSpan[] = daysInMonth.map((days, month) => {
+  const fromHour = monthStartHour[month]!;
+  const fromDay = fromHour / 24;
+  return { fromHour, toHour: fromHour + days * 24, fromDay, toDay: fromDay + days, days };
+});
+
+/** Where a month, 0 to 11, lies in the year. */
+export function monthSpan(month: number): MonthSpan {
+  const span = monthSpans[month];
+  if (!span) throw new OutOfRangeError(`month must be a whole number from 0 to 11, got ${month}`);
+  return span;
+}
 
 /** Short month names for tables and dates. */
 export const monthNames: readonly string[] = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ');

@@ -10,10 +10,12 @@ export {
   hourOfYear,
   hoursPerYear,
   hourText,
+  type MonthSpan,
   monthInWords,
   monthNames,
   monthOfDay,
   monthOfHour,
+  monthSpan,
   monthStartHour,
 } from './calendar.js';
 export { mustBeAbove, mustBeShare, mustBeWhole, mustHold, mustLie, OutOfRangeError } from './range.js';

@@ -16,8 +16,7 @@ export class OutOfRangeError extends RangeError {
 /** Throws unless `value` is a finite number from `least` to `most`, both included; `Infinity` as `most` means no bound. */
 export function mustLie(what: string, value: number, least: number, most: number): void {
   if (value >= least && value <= most && Number.isFinite(value)) return;
-  const allowed =
-    most === Number.POSITIVE_INFINITY || most === Number.MAX_VALUE ? `${least} or more` : `${least} to ${most}`;
+  const allowed = isNoBound(most) ? `${least} or more` : `${least} to ${most}`;
   throw new OutOfRangeError(`${what} must be ${allowed}, got ${value}`);
 }
 
@@ -33,10 +32,11 @@ export function mustBeShare(what: string, share: number): void {
   if (!(share > 0 && share <= 1)) throw new OutOfRangeError(`${what} must be above 0 and up to 1, got ${share}`);
 }
 
-/** Throws unless `value` is a whole number from `least` to `most`, both included. */
+/** Throws unless `value` is a whole number from `least` to `most`, both included; `Infinity` as `most` means no bound. */
 export function mustBeWhole(what: string, value: number, least: number, most: number): void {
-  if (!Number.isInteger(value)) throw new OutOfRangeError(`${what} must be a whole number, got ${value}`);
-  mustLie(what, value, least, most);
+  if (Number.isInteger(value) && value >= least && value <= most) return;
+  const allowed = isNoBound(most) ? `, ${least} or more` : ` from ${least} to ${most}`;
+  throw new OutOfRangeError(`${what} must be a whole number${allowed}, got ${value}`);
 }
 
 /** Throws unless `series` holds `length` finite numbers from `least` to `most`, both included. */
@@ -49,3 +49,5 @@ export function mustHold(what: string, series: ArrayLike<number>, length: number
     if (!(value >= least && value <= most)) mustLie(`${what} at index ${i}`, value, least, most);
   }
 }
+
+const isNoBound = (most: number): boolean => most >= Number.MAX_SAFE_INTEGER;

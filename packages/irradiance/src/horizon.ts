@@ -1,3 +1,5 @@
+import { mustLie } from '@wintergap/ground';
+
 /** A point of a surveyed horizon; between points it runs straight, and round through north. */
 export interface HorizonPoint {
   azimuthDeg: number;
@@ -8,15 +10,19 @@ export interface HorizonPoint {
 export function horizonByDegree(horizon: readonly HorizonPoint[] | undefined): Float64Array {
   const byDegree = new Float64Array(361);
   if (!horizon || horizon.length === 0) return byDegree;
-  for (const point of horizon) check(point);
+  for (const { azimuthDeg, elevationDeg } of horizon) {
+    mustLie('azimuthDeg of a horizon point', azimuthDeg, 0, 360);
+    mustLie('elevationDeg of a horizon point', elevationDeg, -90, 90);
+  }
   const points = horizon
     .map(({ azimuthDeg, elevationDeg }) => ({ azimuthDeg: azimuthDeg % 360, elevationDeg }))
     .sort((a, b) => a.azimuthDeg - b.azimuthDeg);
-  const last = points[points.length - 1]!;
+  const first = points[0]!;
+  const last = points.at(-1)!;
   const round = [
-    { azimuthDeg: last.azimuthDeg - 360, elevationDeg: last.elevationDeg },
+    { ...last, azimuthDeg: last.azimuthDeg - 360 },
     ...points,
-    { azimuthDeg: points[0]!.azimuthDeg + 360, elevationDeg: points[0]!.elevationDeg },
+    { ...first, azimuthDeg: first.azimuthDeg + 360 },
   ];
   let next = 1;
   for (let degree = 0; degree <= 360; degree++) {
@@ -39,13 +45,4 @@ export function horizonByDegree(horizon: readonly HorizonPoint[] | undefined): F
 export function horizonElevationDeg(horizonDeg: Float64Array, azimuthDeg: number): number {
   const at = Math.min(359, Math.floor(azimuthDeg));
   return horizonDeg[at]! + (azimuthDeg - at) * (horizonDeg[at + 1]! - horizonDeg[at]!);
-}
-
-function check({ azimuthDeg, elevationDeg }: HorizonPoint): void {
-  if (!(azimuthDeg >= 0 && azimuthDeg <= 360)) {
-    throw new RangeError(`azimuthDeg of a horizon point must be 0 to 360, got ${azimuthDeg}`);
-  }
-  if (!(elevationDeg >= -90 && elevationDeg <= 90)) {
-    throw new RangeError(`elevationDeg of a horizon point must be -90 to 90, got ${elevationDeg}`);
-  }
 }

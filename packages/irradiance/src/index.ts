@@ -26,5 +26,4 @@ export {
   usualLeaves,
 } from './skyline.js';
 export { splitGlobal } from './split-global.js';
-export { type Place, type SunYear, sunYear } from './sun-year.js';
-export { pointsPerHour } from './year-grid.js';
+export { type Place, pointsPerHour, type SunYear, sunYear } from './sun-year.js';

@@ -234,8 +234,10 @@ test('arrays of wrong length or content are refused with the place of the fault'
   const where = still(40, 180);
   expect(() => planeYear(sun, { ...irradiance, ghiWm2: new Float64Array(24) }, where, settings)).toThrow('8760');
   const holed = { ...irradiance, dniWm2: irradiance.dniWm2.with(5, Number.NaN) };
-  expect(() => planeYear(sun, holed, where, settings)).toThrow('dniWm2 must be 0 to 100000, got NaN at index 5');
-  expect(() => planeYear(sun, irradiance, still(91, 180), settings)).toThrow('tiltDeg must be 0 to 90, got 91');
+  expect(() => planeYear(sun, holed, where, settings)).toThrow('dniWm2 at index 5 must be 0 to 100000, got NaN');
+  expect(() => planeYear(sun, irradiance, still(91, 180), settings)).toThrow(
+    'tiltDeg at index 0 must be 0 to 90, got 91',
+  );
   expect(() => planeYear(sun, irradiance, where, { ...settings, skyModel: 'overcast' as SkyModel })).toThrow(
     'got overcast',
   );

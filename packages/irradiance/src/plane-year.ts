@@ -6,8 +6,7 @@ import { checkPlane } from './plane-check.js';
 import { hiddenSkyShareOf } from './sky-columns.js';
 import type { SkyModel } from './sky-models.js';
 import { type CompiledSkyline, clearShare, leavesAreOn } from './skyline.js';
-import type { SunYear } from './sun-year.js';
-import { pointsPerHour } from './year-grid.js';
+import { pointsPerHour, type SunYear } from './sun-year.js';
 
 /** Where a plane points, at each of the year's 8760 x 4 points. */
 export interface Pointing {
@@ -55,7 +54,7 @@ export interface PlaneYear {
  * the part of the aureole that the models leave out stays in the sky's dome, so a horizontal plane always gets its
  * global irradiance. The ground is lit as if no obstacles stood on it.
  *
- * @throws RangeError when an array has a wrong length or a value outside its range
+ * @throws OutOfRangeError when an array has a wrong length or a value outside its range
  */
 export function planeYear(
   sun: SunYear,

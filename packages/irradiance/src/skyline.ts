@@ -1,4 +1,4 @@
-import { clockwiseDeg, radiansPerDegree as rad } from '@wintergap/ground';
+import { clockwiseDeg, mustLie, radiansPerDegree as rad } from '@wintergap/ground';
 import { type HorizonPoint, horizonByDegree, horizonElevationDeg } from './horizon.js';
 import { emptySkyGrid, type SkyColumns, skyColumns } from './sky-columns.js';
 import { checkLeaves, checkObstacle } from './skyline-check.js';
@@ -51,7 +51,7 @@ export function usualLeaves(latitudeDeg: number): LeafSeason {
  * whose top is not above the array is not seen.
  *
  * @param arrayHeightM height of the middle of the array above the ground, m
- * @throws RangeError when an obstacle, a point of the horizon or a date makes no sense
+ * @throws OutOfRangeError when an obstacle, a point of the horizon or a date makes no sense
  */
 export function compileSkyline(
   obstacles: readonly Obstacle[],
@@ -59,8 +59,7 @@ export function compileSkyline(
   arrayHeightM: number,
   leaves: LeafSeason = usualLeaves(45),
 ): CompiledSkyline {
-  if (!(Math.abs(arrayHeightM) < 10_000))
-    throw new RangeError(`arrayHeightM must be a height in m, got ${arrayHeightM}`);
+  mustLie('arrayHeightM', arrayHeightM, -10_000, 10_000);
   obstacles.forEach(checkObstacle);
   checkLeaves(leaves);
   const seen = obstacles.filter(({ topM }) => topM > arrayHeightM);

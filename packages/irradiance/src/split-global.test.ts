@@ -29,5 +29,5 @@ test('light is all diffuse at night and under a very low sun', () => {
 test('an irradiance that is not a number is refused with its hour', () => {
   const ghiWm2 = new Float64Array(8760);
   ghiWm2[17] = Number.NaN;
-  expect(() => splitGlobal(ghiWm2, sun)).toThrow('ghiWm2 must be 0 or more, got NaN in hour 17');
+  expect(() => splitGlobal(ghiWm2, sun)).toThrow('ghiWm2 at index 17 must be 0 to 100000, got NaN');
 });

@@ -1,7 +1,16 @@
-import { hoursPerYear, radiansPerDegree as rad } from '@wintergap/ground';
+import {
+  daysPerYear,
+  hoursPerYear,
+  mustBeWhole,
+  mustLie,
+  OutOfRangeError,
+  radiansPerDegree as rad,
+} from '@wintergap/ground';
 import { getPosition, getTimes } from 'suncalc';
 import { declinationDeg, distanceFactor, solarConstantWm2 } from './extraterrestrial.js';
-import { pointsPerHour } from './year-grid.js';
+
+/** Moments of each hour at which the sun's direction counts: minutes 7.5, 22.5, 37.5 and 52.5. */
+export const pointsPerHour = 4;
 
 const hourMs = 3_600_000;
 const pointMs = hourMs / pointsPerHour;
@@ -43,7 +52,7 @@ export interface SunYear {
  * Directions to the sun through a year, by suncalc. 29 February is left out in leap years.
  *
  * @param calendarYear which year's sun; between years the same hour's sun differs by up to half a degree
- * @throws RangeError when the place or the year is outside its range
+ * @throws OutOfRangeError when the place or the year is outside its range
  */
 export function sunYear(place: Place, calendarYear = 2025): SunYear {
   checkPlace(place, calendarYear);
@@ -62,7 +71,7 @@ export function sunYear(place: Place, calendarYear = 2025): SunYear {
   const cosLatitude = Math.cos(latitudeDeg * rad);
   const date = new Date(startMs);
 
-  for (let day = 0; day < hoursPerYear / 24; day++) {
+  for (let day = 0; day < daysPerYear; day++) {
     const declination = declinationDeg(day) * rad;
     const steady = sinLatitude * Math.sin(declination);
     const swing = cosLatitude * Math.cos(declination);
@@ -107,16 +116,11 @@ function solarMidnight(midnightMs: number, { latitudeDeg, longitudeDeg }: Place)
 }
 
 function checkPlace({ latitudeDeg, longitudeDeg, utcOffsetH, clock }: Place, calendarYear: number): void {
-  const within = (name: string, value: number, low: number, high: number): void => {
-    if (!(value >= low && value <= high)) throw new RangeError(`${name} must be ${low} to ${high}, got ${value}`);
-  };
-  within('latitudeDeg', latitudeDeg, -90, 90);
-  within('longitudeDeg', longitudeDeg, -180, 180);
-  within('utcOffsetH', utcOffsetH, -14, 14);
-  if (!Number.isInteger(calendarYear) || calendarYear < 1900 || calendarYear > 2150) {
-    throw new RangeError(`calendarYear must be a whole number from 1900 to 2150, got ${calendarYear}`);
-  }
+  mustLie('latitudeDeg', latitudeDeg, -90, 90);
+  mustLie('longitudeDeg', longitudeDeg, -180, 180);
+  mustLie('utcOffsetH', utcOffsetH, -14, 14);
+  mustBeWhole('calendarYear', calendarYear, 1900, 2150);
   if (clock !== undefined && clock !== 'standard' && clock !== 'sundial') {
-    throw new RangeError(`clock must be standard or sundial, got ${clock}`);
+    throw new OutOfRangeError(`clock must be standard or sundial, got ${clock}`);
   }
 }

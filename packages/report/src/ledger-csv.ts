@@ -1,4 +1,4 @@
-import { dateOfDay } from '@wintergap/ground';
+import { hoursPerYear, hourText } from '@wintergap/ground';
 import { type Ledger, ledgerColumns } from '@wintergap/tally';
 
 /** Unit of a ledger column, from the end of its name. */
@@ -31,9 +31,8 @@ function heading(name: string): string {
 export function ledgerCsv(ledger: Ledger): string {
   const lines = [['time', ...ledgerColumns.map(heading)].join(',')];
   const columns = ledgerColumns.map((name) => ({ values: ledger[name], scale: name.endsWith('Wh') ? 1000 : 1 }));
-  for (let h = 0; h < 8760; h++) {
-    const time = `${dateOfDay(Math.floor(h / 24))} ${String(h % 24).padStart(2, '0')}:00`;
-    lines.push([time, ...columns.map(({ values, scale }) => values[h]! / scale)].join(','));
+  for (let h = 0; h < hoursPerYear; h++) {
+    lines.push([hourText(h), ...columns.map(({ values, scale }) => values[h]! / scale)].join(','));
   }
   return `${lines.join('\n')}\n`;
 }

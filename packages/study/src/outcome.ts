@@ -1,4 +1,4 @@
-import { monthStartHour } from '@wintergap/ground';
+import { monthSpan } from '@wintergap/ground';
 import type { YearResult } from '@wintergap/year';
 
 /** What a change to a design is weighed in. */
@@ -18,9 +18,8 @@ export interface Outcome {
  */
 export function outcomeOf({ summary, ledger }: YearResult, darkMonth = summary.darkSeason.month): Outcome {
   let lowest = 1;
-  for (let h = monthStartHour[darkMonth - 1]!; h < monthStartHour[darkMonth]!; h++) {
-    lowest = Math.min(lowest, ledger.lowestStateOfCharge[h]!);
-  }
+  const { fromHour, toHour } = monthSpan(darkMonth - 1);
+  for (let h = fromHour; h < toHour; h++) lowest = Math.min(lowest, ledger.lowestStateOfCharge[h]!);
   const { hours, starts, fuelLitres } = summary.generator;
   return { generatorHours: hours, starts, fuelLitres, darkKWh: summary.load.darkKWh, darkMonthLowest: lowest };
 }

@@ -1,12 +1,12 @@
-import { monthStartHour } from '@wintergap/ground';
+import { monthSpan } from '@wintergap/ground';
 
 /** Sums of an hourly series by month, January first. */
 export function monthlySums(hourly: Float64Array): Float64Array {
   const sums = new Float64Array(12);
   for (let month = 0; month < 12; month++) {
-    const end = monthStartHour[month + 1]!;
+    const { fromHour, toHour } = monthSpan(month);
     let sum = 0;
-    for (let h = monthStartHour[month]!; h < end; h++) sum += hourly[h]!;
+    for (let h = fromHour; h < toHour; h++) sum += hourly[h]!;
     sums[month] = sum;
   }
   return sums;
@@ -16,8 +16,8 @@ export function monthlySums(hourly: Float64Array): Float64Array {
 export function monthlyHoursAbove(hourly: Float64Array, threshold: number): Float64Array {
   const counts = new Float64Array(12);
   for (let month = 0; month < 12; month++) {
-    const end = monthStartHour[month + 1]!;
-    for (let h = monthStartHour[month]!; h < end; h++) if (hourly[h]! > threshold) counts[month]!++;
+    const { fromHour, toHour } = monthSpan(month);
+    for (let h = fromHour; h < toHour; h++) if (hourly[h]! > threshold) counts[month]!++;
   }
   return counts;
 }

@@ -1,4 +1,4 @@
-import { dateOfDay, daysInMonth, monthStartHour } from '@wintergap/ground';
+import { dateOfDay, daysPerYear, hoursPerYear, monthSpan } from '@wintergap/ground';
 
 /** When a full bank makes the charger throttle. */
 export interface ThrottleSeason {
@@ -28,21 +28,21 @@ const fortnightHalf = 7;
  * more than 1 % is thrown away: below that the controller is trimming the charge, not refusing it.
  */
 export function throttleSeason(throttledWh: Float64Array, availableWh: Float64Array): ThrottleSeason {
-  const calendar = daysInMonth.map(() => new Array<number>(24).fill(0));
+  const calendar = Array.from({ length: 12 }, () => new Array<number>(24).fill(0));
   let hours = 0;
-  const thrownByDay = new Float64Array(365);
-  const offeredByDay = new Float64Array(365);
-  for (let month = 0; month < 12; month++) {
-    const row = calendar[month]!;
-    const share = 1 / daysInMonth[month]!;
-    for (let h = monthStartHour[month]!; h < monthStartHour[month + 1]!; h++) {
+  const thrownByDay = new Float64Array(daysPerYear);
+  const offeredByDay = new Float64Array(daysPerYear);
+  for (const [month, row] of calendar.entries()) {
+    const { fromHour, toHour, days } = monthSpan(month);
+    const share = 1 / days;
+    for (let h = fromHour; h < toHour; h++) {
       if (throttledWh[h]! > throttledShareOfHour * availableWh[h]!) {
         hours++;
         row[h % 24]! += share;
       }
     }
   }
-  for (let h = 0; h < 8760; h++) {
+  for (let h = 0; h < hoursPerYear; h++) {
     const day = Math.floor(h / 24);
     thrownByDay[day]! += throttledWh[h]!;
     offeredByDay[day]! += availableWh[h]!;
@@ -57,12 +57,12 @@ export function throttleSeason(throttledWh: Float64Array, availableWh: Float64Ar
 }
 
 function seasonOf(thrownByDay: Float64Array, offeredByDay: Float64Array): { first: number; last: number } | null {
-  const inSeason = new Uint8Array(365);
-  for (let day = 0; day < 365; day++) {
+  const inSeason = new Uint8Array(daysPerYear);
+  for (let day = 0; day < daysPerYear; day++) {
     let thrown = 0;
     let offered = 0;
     for (let away = -fortnightHalf; away <= fortnightHalf; away++) {
-      const near = (day + away + 365) % 365;
+      const near = (day + away + daysPerYear) % daysPerYear;
       thrown += thrownByDay[near]!;
       offered += offeredByDay[near]!;
     }
@@ -70,13 +70,13 @@ function seasonOf(thrownByDay: Float64Array, offeredByDay: Float64Array): { firs
   }
   const gap = longestGap(inSeason);
   if (gap === null) return null;
-  let first = (gap.start + gap.length) % 365;
-  let last = (gap.start + 364) % 365;
+  let first = (gap.start + gap.length) % daysPerYear;
+  let last = (gap.start + daysPerYear - 1) % daysPerYear;
   const throttles = (day: number) => thrownByDay[day]! > throttledShareOfDay * offeredByDay[day]!;
   // A fortnight above a tenth holds a day above a twentieth, so both walks end within it.
   if (gap.length > 0) {
-    while (!throttles(first)) first = (first + 1) % 365;
-    while (!throttles(last)) last = (last + 364) % 365;
+    while (!throttles(first)) first = (first + 1) % daysPerYear;
+    while (!throttles(last)) last = (last + daysPerYear - 1) % daysPerYear;
   }
   return { first, last };
 }

@@ -1,8 +1,9 @@
 import * as Plot from '@observablehq/plot';
-import { monthNames, monthStartHour } from '@wintergap/ground';
+import { daysPerYear, monthNames, monthSpan } from '@wintergap/ground';
 
-const firstDays = monthStartHour.map((hour) => hour / 24);
-const midDays = monthNames.map((_, month) => (firstDays[month]! + firstDays[month + 1]!) / 2);
+const spans = monthNames.map((_, month) => monthSpan(month));
+const firstDays = [...spans.map(({ fromDay }) => fromDay), daysPerYear];
+const midDays = spans.map(({ fromDay, toDay }) => (fromDay + toDay) / 2);
 
 /** `Jan`, or `J` where there is no room for more. */
 export const monthLabel = (month: number, narrow: boolean): string =>
@@ -34,5 +35,5 @@ export const valueAxis = (ticks: number, format: (value: number) => string = Str
   Plot.axisY({ ticks, tickSize: 0, tickFormat: format, label: null, fill: 'var(--quiet)' }),
 ];
 
-export const yearScale = { domain: [0, 365], type: 'linear' } as const;
+export const yearScale = { domain: [0, daysPerYear], type: 'linear' } as const;
 export const monthScale = { domain: monthNames.map((_, month) => month), type: 'band', padding: 0.18 } as const;

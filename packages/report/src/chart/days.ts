@@ -1,10 +1,8 @@
-import { hoursPerYear } from '@wintergap/ground';
-
-const days = hoursPerYear / 24;
+import { daysPerYear, hoursPerYear } from '@wintergap/ground';
 
 /** One value for each day of the year from that day's hours of an hourly series. */
 function daily(hourly: ArrayLike<number>, start: number, join: (soFar: number, value: number) => number): number[] {
-  const values = new Array<number>(days).fill(start);
+  const values = new Array<number>(daysPerYear).fill(start);
   for (let h = 0; h < hoursPerYear; h++) {
     const day = Math.floor(h / 24);
     values[day] = join(values[day]!, hourly[h]!);
@@ -18,8 +16,8 @@ export const dailySum = (hourly: ArrayLike<number>): number[] => daily(hourly, 0
 
 /** A state at noon, from a series of states at the hours' ends: that at the end of the twelfth hour. */
 export const atNoon = (hourly: ArrayLike<number>): number[] =>
-  Array.from({ length: days }, (_, day) => hourly[day * 24 + 11]!);
+  Array.from({ length: daysPerYear }, (_, day) => hourly[day * 24 + 11]!);
 
-/** The days of each month, 0 to 364, January first, as the first day and the day after the last. */
+/** Mean of a month's daily values. */
 export const meanOfMonth = (perDay: readonly number[], firstDay: number, endDay: number): number =>
   perDay.slice(firstDay, endDay).reduce((sum, value) => sum + value, 0) / (endDay - firstDay);

@@ -1,3 +1,4 @@
+import { hoursPerYear } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
 import type { YearResult } from '@wintergap/year';
 import { figure } from '../figures.js';
@@ -20,5 +21,5 @@ export function basisText({ summary }: YearResult): Markup {
     settledAfterYears === null
       ? 'the bank does not settle: it does not end the year as it began it'
       : 'repeated until the bank ends the year as it began it';
-  return html`<p>Simulated hour by hour, 8760 hours in local standard time, ${settled}. The energy ledger closes to ${worstHourImbalanceKWh.toExponential(0)} kWh in its worst hour. One weather year is one year: others will be kinder or harder.</p>`;
+  return html`<p>Simulated hour by hour, ${hoursPerYear} hours in local standard time, ${settled}. The energy ledger closes to ${worstHourImbalanceKWh.toExponential(0)} kWh in its worst hour. One weather year is one year: others will be kinder or harder.</p>`;
 }

@@ -1,4 +1,4 @@
-import { dateOfDay, monthNames, monthStartHour } from '@wintergap/ground';
+import { dateOfDay, monthNames, monthSpan } from '@wintergap/ground';
 import type { YearResult } from '@wintergap/year';
 import { chargeChart, engineDaysChart } from '../chart/charge.js';
 import { atNoon, dailySum, meanOfMonth } from '../chart/days.js';
@@ -50,11 +50,10 @@ function chargeTable({ lowestStateOfCharge, stateOfCharge }: YearResult['ledger'
   const lowest = lowestByMonth(lowestStateOfCharge);
   const noon = atNoon(stateOfCharge);
   const rows = monthNames.map((name, month) => {
-    const first = monthStartHour[month]! / 24;
-    const end = monthStartHour[month + 1]! / 24;
-    const running = engineHours.slice(first, end).filter((hours) => hours > 0);
+    const { fromDay, toDay } = monthSpan(month);
+    const running = engineHours.slice(fromDay, toDay).filter((hours) => hours > 0);
     const hours = running.reduce((sum, value) => sum + value, 0);
-    return [name, percent(lowest[month]!), percent(meanOfMonth(noon, first, end)), running.length, figure(hours)];
+    return [name, percent(lowest[month]!), percent(meanOfMonth(noon, fromDay, toDay)), running.length, figure(hours)];
   });
   return figuresTable(
     'State of charge and engine by month',

@@ -1,4 +1,4 @@
-import { dateOfDay, monthNames, monthStartHour } from '@wintergap/ground';
+import { dateOfDay, monthNames, monthSpan } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
 import type { YearResult } from '@wintergap/year';
 import { type DailyTemperature, dailyTemperature, freezingMatters, temperatureChart } from '../chart/temperature.js';
@@ -61,8 +61,8 @@ function temperatureTable(
   const unit = temperatureUnit(units);
   const text = (celsius: number) => temperatureText(celsius, units).replace(` ${unit}`, '').replace('-', '−');
   const rows = monthNames.map((name, month) => {
-    const ofMonth = (days: readonly number[]) =>
-      days.slice(monthStartHour[month]! / 24, monthStartHour[month + 1]! / 24);
+    const { fromDay, toDay } = monthSpan(month);
+    const ofMonth = (days: readonly number[]) => days.slice(fromDay, toDay);
     return [
       name,
       text(Math.min(...ofMonth(airLowestC))),

@@ -1,4 +1,4 @@
-import { daysInMonth, monthInWords, monthNames } from '@wintergap/ground';
+import { daysInMonth, hoursPerYear, monthInWords, monthNames } from '@wintergap/ground';
 import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
 import type { WeatherReport } from '@wintergap/weather';
 import { darkSeasonOf } from '@wintergap/year';
@@ -22,7 +22,7 @@ export function weatherText(report: WeatherReport, units: UnitSystem): string {
   const notices = report.notices.map(({ level, code, text }) => wrap(`  ${level}: ${code}: ${text}`, 80, '    '));
   return [
     wrap(
-      `${report.source}: 8760 hours that ${verdicts[report.verdict]}. ${figure(report.year.ghiKWhM2, 0)} kWh/m2 of sun in the year, ${figure(report.months[dark - 1]!.ghiKWhM2, 0)} in ${monthInWords(dark)}.`,
+      `${report.source}: ${hoursPerYear} hours that ${verdicts[report.verdict]}. ${figure(report.year.ghiKWhM2, 0)} kWh/m2 of sun in the year, ${figure(report.months[dark - 1]!.ghiKWhM2, 0)} in ${monthInWords(dark)}.`,
     ),
     placeText(report, units),
     monthsTable(report, units),

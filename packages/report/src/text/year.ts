@@ -1,4 +1,4 @@
-import { dateInWords, dateOfDay, dayOfDate, monthInWords, monthNames } from '@wintergap/ground';
+import { dateInWords, dateOfDay, dayOfDate, daysPerYear, monthInWords, monthNames } from '@wintergap/ground';
 import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
 import { monthlySums, type Summary, yearSum } from '@wintergap/tally';
 import { bankFacts, type YearResult } from '@wintergap/year';
@@ -52,14 +52,14 @@ const shortRestDays = 90;
 function throttlingWhen(firstDate: string, lastDate: string): string {
   const first = dayOfDate(firstDate) ?? 0;
   const last = dayOfDate(lastDate) ?? 0;
-  const restDays = (first - last - 1 + 365) % 365;
+  const restDays = (first - last - 1 + daysPerYear) % daysPerYear;
   if (first === last) return `The bank is full and the charger throttles on ${dateText(firstDate)}`;
   if (restDays === 0) return 'The bank is full and the charger throttles at times all year';
   if (restDays > shortRestDays) {
     return `The bank is full and the charger throttles between ${dateText(firstDate)} and ${dateText(lastDate)}`;
   }
-  const from = dateInWords((last + 1) % 365);
-  const to = dateInWords((first + 364) % 365);
+  const from = dateInWords((last + 1) % daysPerYear);
+  const to = dateInWords((first + daysPerYear - 1) % daysPerYear);
   return `The bank is full and the charger throttles at times all year but from ${from} to ${to}`;
 }
 

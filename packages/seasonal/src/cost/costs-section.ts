@@ -1,3 +1,4 @@
+import { hoursPerYear } from '@wintergap/ground';
 import { readSection, type SiteFile } from '@wintergap/site';
 import { fraction, mapping, notNegative, number, quantity, wholeNumber, word } from '@wintergap/site/fields';
 
@@ -70,7 +71,6 @@ const schema = mapping({
   }).optional(),
 });
 
-const hoursPerYear = 8760;
 const inYears = (hours: number | undefined): number | null => (hours === undefined ? null : hours / hoursPerYear);
 
 /**

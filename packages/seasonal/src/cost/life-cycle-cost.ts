@@ -1,5 +1,6 @@
-import { mustLie, OutOfRangeError } from '@wintergap/ground';
+import { mustLie } from '@wintergap/ground';
 import {
+  checkAmount,
   checkYears,
   presentValueOfPayment,
   presentValueOfReplacements,
@@ -35,8 +36,7 @@ export interface LifeCycleCost {
 export function lifeCycleCost(plan: CostPlan): LifeCycleCost {
   const { firstCost, years, discountRate } = plan;
   checkYears(years);
-  if (!Number.isFinite(firstCost))
-    throw new OutOfRangeError(`firstCost must be a finite amount of money, got ${firstCost}`);
+  checkAmount('firstCost', firstCost);
   let yearly = 0;
   for (const { amount, escalation } of plan.yearly) {
     yearly += presentValueOfSeries(amount, years, discountRate, escalation);

@@ -1,4 +1,4 @@
-import { mustLie, OutOfRangeError } from '@wintergap/ground';
+import { mustBeWhole, mustLie, OutOfRangeError } from '@wintergap/ground';
 
 /**
  * Value today of one payment: F (1 + d)^-n. ASTM E917, single present value.
@@ -48,7 +48,7 @@ export function presentValueOfReplacements(
 
 /** How often a part with a life of `everyYears` is replaced within `years`, the first purchase not counted. */
 export function replacementsWithin(everyYears: number, years: number): number {
-  if (!(everyYears >= 0.001)) throw new OutOfRangeError(`everyYears must be 0.001 or more, got ${everyYears}`);
+  if (everyYears !== Number.POSITIVE_INFINITY) mustLie('everyYears', everyYears, 0.001, Number.POSITIVE_INFINITY);
   // A life that divides the study to within rounding leaves nothing to replace at the end.
   return Math.max(0, Math.ceil(years / everyYears - 1e-9) - 1);
 }
@@ -56,9 +56,7 @@ export function replacementsWithin(everyYears: number, years: number): number {
 const mostYears = 200;
 
 export function checkYears(years: number): void {
-  if (!(Number.isInteger(years) && years >= 1 && years <= mostYears)) {
-    throw new OutOfRangeError(`years must be a whole number from 1 to ${mostYears}, got ${years}`);
-  }
+  mustBeWhole('years', years, 1, mostYears);
 }
 
 function checkRate(name: string, rate: number): void {
@@ -66,7 +64,7 @@ function checkRate(name: string, rate: number): void {
     throw new OutOfRangeError(`${name} must be above -0.5 and up to 1 a year, got ${rate}`);
 }
 
-function checkAmount(name: string, amount: number): void {
+export function checkAmount(name: string, amount: number): void {
   if (!Number.isFinite(amount)) throw new OutOfRangeError(`${name} must be a finite amount of money, got ${amount}`);
 }
 

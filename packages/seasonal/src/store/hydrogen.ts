@@ -1,4 +1,4 @@
-import { OutOfRangeError } from '@wintergap/ground';
+import { mustBeShare, OutOfRangeError } from '@wintergap/ground';
 import type { StoreTechnology } from './seasonal-store.js';
 
 // Heats of combustion of hydrogen at 25 degC, per kg: lower 120.0 MJ, higher 141.8 MJ. From memory.
@@ -53,9 +53,7 @@ export function hydrogenChain(
       `electrolysis must take 33.33 kWh/kg or more and compression 0 or more, got ${electrolysisKWhPerKg} and ${compressionKWhPerKg}`,
     );
   }
-  if (!(fuelCellEfficiency > 0 && fuelCellEfficiency <= 1)) {
-    throw new OutOfRangeError(`fuelCellEfficiency must be above 0 and up to 1, got ${fuelCellEfficiency}`);
-  }
+  mustBeShare('fuelCellEfficiency', fuelCellEfficiency);
   const roundTrip = efficiencyIn * fuelCellEfficiency;
   return { electrolysisKWhPerKg, compressionKWhPerKg, fuelCellEfficiency, efficiencyIn, roundTrip };
 }

@@ -1,4 +1,4 @@
-import { OutOfRangeError } from '@wintergap/ground';
+import { mustBeAbove } from '@wintergap/ground';
 import type { Site } from '@wintergap/site';
 
 type SiteArray = Site['arrays'][number];
@@ -12,7 +12,7 @@ type SiteArray = Site['arrays'][number];
  * @param scale above 0; 1 is the design itself
  */
 export function withScaledArray(site: Site, scale: number): Site {
-  if (!(scale > 0 && Number.isFinite(scale))) throw new OutOfRangeError(`scale must be above 0, got ${scale}`);
+  mustBeAbove('scale', scale, 0);
   return scale === 1 ? site : { ...site, arrays: site.arrays.map((array) => scaled(array, scale)) };
 }
 

@@ -106,6 +106,8 @@ test('what leaks away can keep a loop from closing that would close without loss
 
 test('series that do not fit or hold no amounts are refused', () => {
   expect(() => sequentPeak([1, 2], [1])).toThrow('supply and demand must have the same length above 0, got 2 and 1');
-  expect(() => sequentPeak([1, Number.NaN], [1, 1])).toThrow('supply[1] must be 0 to 1000000000000000, got NaN');
+  expect(() => sequentPeak([1, Number.NaN], [1, 1])).toThrow(
+    'supply at index 1 must be 0 to 1000000000000000, got NaN',
+  );
   expect(() => sequentPeakWithLoss([1], [1], 1)).toThrow(RangeError);
 });

@@ -1,3 +1,4 @@
+import { OutOfRangeError } from '@wintergap/ground';
 import type { Site } from '@wintergap/site';
 import { bankFacts, type YearResult } from '@wintergap/year';
 import type { Costs } from '../cost/costs-section.js';
@@ -71,7 +72,7 @@ function withinModel(run: () => YearResult): YearResult | null {
   try {
     return run();
   } catch (error) {
-    if (error instanceof RangeError) return null;
+    if (error instanceof OutOfRangeError) return null;
     throw error;
   }
 }

@@ -1,3 +1,4 @@
+import { OutOfRangeError } from '@wintergap/ground';
 import { mean, sampleStandardDeviation } from 'simple-statistics';
 import { studentQuantile } from './student.js';
 
@@ -60,7 +61,7 @@ export function pairedDifference(
   smallestThatMatters = 0,
 ): PairedDifference {
   if (values.length !== base.length || values.length === 0) {
-    throw new RangeError(`designs must share their years, got ${values.length} and ${base.length}`);
+    throw new OutOfRangeError(`designs must share their years, got ${values.length} and ${base.length}`);
   }
   const differences = values.map((value, year) => value - (base[year] ?? Number.NaN));
   const of = yearsMean(differences);

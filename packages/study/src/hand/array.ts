@@ -1,4 +1,4 @@
-import { mustBeAbove, OutOfRangeError } from '@wintergap/ground';
+import { mustBeAbove, mustLie, OutOfRangeError } from '@wintergap/ground';
 
 /** One month as the hand method sees it. */
 export interface HandMonth {
@@ -52,18 +52,15 @@ export function handArray({ months, ratio, losses, string }: HandArrayQuestion):
   const amps = stringAmps(string);
   let month = 0;
   let most = -1;
-  months.forEach(({ dailyLoadAh, sunHours }, m) => {
-    if (!(dailyLoadAh >= 0))
-      throw new OutOfRangeError(`months[${m}].dailyLoadAh must be 0 or more, got ${dailyLoadAh}`);
-    if (!(sunHours >= 0 && sunHours <= 24)) {
-      throw new OutOfRangeError(`months[${m}].sunHours must be 0 to 24, got ${sunHours}`);
-    }
+  for (const [m, { dailyLoadAh, sunHours }] of months.entries()) {
+    mustLie(`months[${m}].dailyLoadAh`, dailyLoadAh, 0, Number.POSITIVE_INFINITY);
+    mustLie(`months[${m}].sunHours`, sunHours, 0, 24);
     const loadForSun = dailyLoadAh === 0 ? 0 : dailyLoadAh / sunHours;
     if (loadForSun > most) {
       most = loadForSun;
       month = m;
     }
-  });
+  }
   if (most === Number.POSITIVE_INFINITY) return null;
   const { dailyLoadAh, sunHours } = months[month]!;
   const stringAh = amps * sunHours * (1 - losses);

@@ -1,4 +1,4 @@
-import { mustBeAbove, mustBeShare, OutOfRangeError } from '@wintergap/ground';
+import { mustBeAbove, mustBeShare, mustLie } from '@wintergap/ground';
 import { temperatureFactor } from './temperature.js';
 
 /** What the hand method wants to know of load and bank. */
@@ -56,7 +56,7 @@ export function handBank(question: HandBankQuestion): HandBank {
   mustBeShare('deepestDischarge', deepestDischarge);
   mustBeShare('endOfLife', endOfLife);
   if (dailyDischarge !== null) mustBeShare('dailyDischarge', dailyDischarge);
-  if (!(margin >= 1 && margin <= 3)) throw new OutOfRangeError(`margin must be 1 to 3, got ${margin}`);
+  mustLie('margin', margin, 1, 3);
 
   const unadjustedAh = dailyLoadAh * autonomyDays;
   const forDeepestDischargeAh = unadjustedAh / deepestDischarge;

@@ -1,4 +1,4 @@
-import { monthStartHour } from '@wintergap/ground';
+import { daysPerYear, monthSpan } from '@wintergap/ground';
 import type { YearResult } from '@wintergap/year';
 import type { HandMonth, HandString } from './array.js';
 import { type HandAnswer, handMethod } from './method.js';
@@ -71,18 +71,17 @@ export function handForYear(year: YearResult, settings: HandSettings): HandForYe
 
 function monthsOf({ site, plant, summary }: YearResult): HandMonth[] {
   return summary.array.months.map(({ planeKWhPerM2 }, m) => {
-    const from = monthStartHour[m]!;
-    const to = monthStartHour[m + 1] ?? 8760;
+    const { fromHour, toHour, days } = monthSpan(m);
     let wh = 0;
-    for (let h = from; h < to; h++) wh += plant.inverterInputW[h]! + plant.converterInputW[h]! + plant.ownUseW[h]!;
-    const days = (to - from) / 24;
+    for (let h = fromHour; h < toHour; h++)
+      wh += plant.inverterInputW[h]! + plant.converterInputW[h]! + plant.ownUseW[h]!;
     return { dailyLoadAh: wh / days / site.bank.voltage, sunHours: planeKWhPerM2 / days };
   });
 }
 
 function lowestDailyMean(hourlyC: Float64Array): number {
   let lowest = Number.POSITIVE_INFINITY;
-  for (let day = 0; day < 365; day++) {
+  for (let day = 0; day < daysPerYear; day++) {
     let sum = 0;
     for (let h = day * 24; h < day * 24 + 24; h++) sum += hourlyC[h]!;
     lowest = Math.min(lowest, sum / 24);

@@ -1,4 +1,4 @@
-import { OutOfRangeError } from '@wintergap/ground';
+import { mustLie } from '@wintergap/ground';
 
 /**
  * How much larger a lead-acid bank must be in the cold, against 25 degC.
@@ -30,9 +30,9 @@ const table: readonly (readonly [tempF: number, factor: number])[] = [
  * first line is continued, which the standard does not cover; warmer than its last row (48.9 degC) the factor stays.
  */
 export function temperatureFactor(tempC: number): number {
-  if (!(tempC >= -60 && tempC <= 80)) throw new OutOfRangeError(`tempC must be -60 to 80, got ${tempC}`);
+  mustLie('tempC', tempC, -60, 80);
   const tempF = tempC * 1.8 + 32;
-  const last = table[table.length - 1]!;
+  const last = table.at(-1)!;
   if (tempF >= last[0]) return last[1];
   let row = 1;
   while (tempF > table[row]![0]) row++;

@@ -1,4 +1,4 @@
-import { OutOfRangeError } from '@wintergap/ground';
+import { mustBeWhole } from '@wintergap/ground';
 import { Piscina } from 'piscina';
 import type { YearFigures } from '../year-figures.js';
 import { createYearRunner, type OutlookTask } from './years.js';
@@ -18,12 +18,8 @@ export interface ManyYearsSettings {
 export async function manyYears(task: OutlookTask, settings: ManyYearsSettings = {}): Promise<YearFigures[]> {
   const { workers = 1, onYear } = settings;
   const total = task.weather.years;
-  if (!(Number.isInteger(total) && total >= 1 && total <= 10_000)) {
-    throw new OutOfRangeError(`years must be a whole number from 1 to 10000, got ${total}`);
-  }
-  if (!(Number.isInteger(workers) && workers >= 1 && workers <= 256)) {
-    throw new OutOfRangeError(`workers must be a whole number from 1 to 256, got ${workers}`);
-  }
+  mustBeWhole('years', total, 1, 10_000);
+  mustBeWhole('workers', workers, 1, 256);
   // The first year is always run here: wrong input then fails with its own error, not with a copy from a thread.
   const runYear = createYearRunner(task);
   const years = [runYear(0)];

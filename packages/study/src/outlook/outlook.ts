@@ -1,3 +1,4 @@
+import { hoursPerYear } from '@wintergap/ground';
 import type { YearFigures } from '../year-figures.js';
 import { type ManyYearsSettings, manyYears } from './many-years.js';
 import { type Ranked, type RankedFigure, rankedFigures, rankYears } from './rank.js';
@@ -45,7 +46,7 @@ export function outlookFrom({ site, weather }: OutlookTask, years: YearFigures[]
     years,
     ranked: Object.fromEntries(figures.map((figure) => [figure, rankYears(years, figure)])) as Outlook['ranked'],
     lossOfLoad: {
-      timeShare: sum('darkHours') / (8760 * years.length),
+      timeShare: sum('darkHours') / (hoursPerYear * years.length),
       energyShare: loadKWh === 0 ? 0 : sum('darkKWh') / loadKWh,
       years: shareRange(years.filter(({ darkHours }) => darkHours > 0).length, years.length),
     },

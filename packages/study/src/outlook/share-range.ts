@@ -1,4 +1,4 @@
-import { OutOfRangeError } from '@wintergap/ground';
+import { mustBeWhole } from '@wintergap/ground';
 
 /** 95th percentile of the standard normal distribution, so that one in twenty lies beyond each bound. */
 const z = 1.6448536269514722;
@@ -15,9 +15,8 @@ export interface ShareRange {
  * 22, 209-212. Unlike the usual +/- it stays within 0 and 1, and says something when the count is 0.
  */
 export function shareRange(count: number, total: number): ShareRange {
-  if (!(Number.isInteger(total) && total > 0 && Number.isInteger(count) && count >= 0 && count <= total)) {
-    throw new OutOfRangeError(`count must be 0 to total and total at least 1, got ${count} of ${total}`);
-  }
+  mustBeWhole('total', total, 1, Number.MAX_SAFE_INTEGER);
+  mustBeWhole('count', count, 0, total);
   const share = count / total;
   const scale = 1 + (z * z) / total;
   const middle = (share + (z * z) / (2 * total)) / scale;

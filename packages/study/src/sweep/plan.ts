@@ -26,7 +26,7 @@ export interface SweepPlan {
 /**
  * Plans the sweep that a site file describes, or one part of it.
  *
- * @throws SiteError when the `sweep` section is not right, RangeError when there is no such part
+ * @throws SiteError when the `sweep` section is not right, OutOfRangeError when there is no such part
  */
 export function planSweep(site: SiteFile, part: SweepPart): SweepPlan {
   const { axes, order } = readSweep(site);

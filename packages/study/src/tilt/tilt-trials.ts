@@ -1,4 +1,4 @@
-import { monthOfDay, OutOfRangeError } from '@wintergap/ground';
+import { daysPerYear, monthOfDay, OutOfRangeError } from '@wintergap/ground';
 import type { Site } from '@wintergap/site';
 import type { DarkSeason, TiltPeriod, YearResult } from '@wintergap/year';
 import { type Outcome, outcomeOf } from '../outcome.js';
@@ -108,7 +108,7 @@ function tilted(mount: TiltedMount, tilts: readonly TiltPeriod[]): TiltedMount {
 
 function dailyLight({ arrays }: YearResult, name: string): Float64Array {
   const lit = arrays.find((array) => array.name === name)!.dc.litWm2;
-  const daily = new Float64Array(365);
+  const daily = new Float64Array(daysPerYear);
   for (let h = 0; h < lit.length; h++) daily[Math.floor(h / 24)]! += lit[h]!;
   return daily;
 }
@@ -121,7 +121,7 @@ export function lightOn(
 ): number {
   const single = tilts.map(({ tiltDeg }) => trialAt([{ fromDay: 0, tiltDeg }]).dailyWhM2);
   let sumWh = 0;
-  for (let day = 0; day < 365; day++) {
+  for (let day = 0; day < daysPerYear; day++) {
     if (months.includes(monthOfDay(day) + 1)) sumWh += single[periodOn(tilts, day)]![day]!;
   }
   return sumWh / 1000;
@@ -132,7 +132,7 @@ function periodOn(tilts: readonly TiltPeriod[], day: number): number {
   let latest = 0;
   let began = Number.NEGATIVE_INFINITY;
   tilts.forEach(({ fromDay }, i) => {
-    const ago = fromDay <= day ? fromDay : fromDay - 365;
+    const ago = fromDay <= day ? fromDay : fromDay - daysPerYear;
     if (ago > began) {
       began = ago;
       latest = i;

@@ -1,4 +1,4 @@
-import { hoursPerYear, hourText } from '@wintergap/ground';
+import { daysPerYear, hoursPerYear, hourText } from '@wintergap/ground';
 import type { Notice, WeatherYear } from '../weather-year.js';
 
 /** A thermometer or anemometer that reads the same for longer than this has stuck. */
@@ -15,7 +15,7 @@ function copiedDays(weather: WeatherYear): Notice[] {
   const seen = new Map<string, number>();
   let copies = 0;
   let example = '';
-  for (let day = 0; day < 365; day++) {
+  for (let day = 0; day < daysPerYear; day++) {
     const ghi = weather.ghiWm2.subarray(day * 24, day * 24 + 24);
     if (ghi.every((value) => value === ghi[0])) continue;
     const key = `${ghi.join()} ${weather.airC.subarray(day * 24, day * 24 + 24).join()}`;

@@ -1,4 +1,4 @@
-import { monthStartHour } from '@wintergap/ground';
+import { monthSpan } from '@wintergap/ground';
 import { clearSkyWm2, type SunYear } from '@wintergap/irradiance';
 import { cosWhileUp, type SunPlace } from '../sun-of-place.js';
 import type { Notice, WeatherYear } from '../weather-year.js';
@@ -48,8 +48,7 @@ const wrapMinutes = (minutes: number): number => minutes - 1440 * Math.round(min
 
 /** Minutes after midnight of the middle of the irradiance of a month, in the file and under a clear sky. */
 function monthCentres(ghiWm2: Float64Array, sun: SunYear, month: number): { fileMin: number; clearMin: number } | null {
-  const from = monthStartHour[month]!;
-  const days = (monthStartHour[month + 1]! - from) / 24;
+  const { fromHour, days } = monthSpan(month);
   let fileSin = 0;
   let fileCos = 0;
   let clearSin = 0;
@@ -57,7 +56,7 @@ function monthCentres(ghiWm2: Float64Array, sun: SunYear, month: number): { file
   let outline = 0;
   let clearOutline = 0;
   for (let k = 0; k < 24; k++) {
-    const brightest = Array.from({ length: days }, (_, day) => from + day * 24 + k)
+    const brightest = Array.from({ length: days }, (_, day) => fromHour + day * 24 + k)
       .sort((a, b) => ghiWm2[b]! - ghiWm2[a]!)
       .slice(0, clearestDays);
     const angle = ((k + 0.5) / 24) * 2 * Math.PI;

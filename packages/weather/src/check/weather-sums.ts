@@ -1,4 +1,4 @@
-import { hoursPerYear, monthStartHour } from '@wintergap/ground';
+import { hoursPerYear, monthSpan } from '@wintergap/ground';
 import type { WeatherYear } from '../weather-year.js';
 
 /** Sums and means over a month or the year. */
@@ -16,7 +16,8 @@ export interface WeatherSums {
 }
 
 export function sumMonth(weather: WeatherYear, month: number): WeatherSums {
-  return sumHours(weather, monthStartHour[month]!, monthStartHour[month + 1]!);
+  const { fromHour, toHour } = monthSpan(month);
+  return sumHours(weather, fromHour, toHour);
 }
 
 export function sumYear(weather: WeatherYear): WeatherSums {

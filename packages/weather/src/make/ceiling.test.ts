@@ -1,7 +1,8 @@
+import { radiansPerDegree as rad } from '@wintergap/ground';
 import { expect, test } from 'vitest';
 import { clearestSkyClearness } from './ceiling.js';
 
-const cos = (deg: number): number => Math.cos((deg * Math.PI) / 180);
+const cos = (deg: number): number => Math.cos(deg * rad);
 
 // Ineichen & Perez (2002), Linke turbidity 3, 1367 W/m2 outside the atmosphere, recomputed apart from this code.
 test.each([

@@ -1,4 +1,4 @@
-import { daysPerYear, hoursPerYear, monthOfHour, monthStartHour } from '@wintergap/ground';
+import { daysPerYear, hoursPerYear, monthOfHour, monthSpan } from '@wintergap/ground';
 import { mean, quantile, standardDeviation } from 'simple-statistics';
 import { type SunPlace, sunOf } from '../sun-of-place.js';
 import { extraterrestrialHorizontal } from './ceiling.js';
@@ -46,7 +46,8 @@ export function monthlyClearness(clearness: readonly (number | null)[]): (MonthC
 }
 
 function daysOfMonth<T>(days: readonly T[], month: number): T[] {
-  return days.slice(monthStartHour[month]! / 24, monthStartHour[month + 1]! / 24);
+  const { fromDay, toDay } = monthSpan(month);
+  return days.slice(fromDay, toDay);
 }
 
 /**
@@ -94,7 +95,7 @@ export function longestDullRun(
   const dull = all.map((kWh, day) => kWh < limit[monthOfHour(day * 24)]!);
   let longest: DullRun = { days: 0, firstDay: 0 };
   for (let day = 0; day < daysPerYear; day++) {
-    if (!dull[day] || dull[(day + 364) % daysPerYear]) continue;
+    if (!dull[day] || dull[(day + daysPerYear - 1) % daysPerYear]) continue;
     if (months && !months.includes(monthOfHour(day * 24))) continue;
     let days = 1;
     while (days < daysPerYear && dull[(day + days) % daysPerYear]) days++;

@@ -1,4 +1,4 @@
-import { hoursPerYear, monthOfHour, monthStartHour, OutOfRangeError } from '@wintergap/ground';
+import { daysPerYear, hoursPerYear, monthOfDay, monthSpan, OutOfRangeError } from '@wintergap/ground';
 import { splitGlobal } from '@wintergap/irradiance';
 import { type SunPlace, sunOf } from '../sun-of-place.js';
 import type { Notice, WeatherPlace, WeatherYear } from '../weather-year.js';
@@ -27,7 +27,7 @@ const mostOfCeiling = 0.97;
 /** A day may bring at most this share, so that its hours can still differ. */
 const mostOfDayCeiling = 0.985;
 
-const monthOfDay = Uint8Array.from({ length: 365 }, (_, day) => monthOfHour(day * 24));
+const monthOfEachDay = Uint8Array.from({ length: daysPerYear }, (_, day) => monthOfDay(day));
 
 /**
  * Makes a year of hourly weather from twelve monthly means. Months have the given means; days and hours vary as
@@ -56,13 +56,15 @@ export function makeYear(means: MonthlyMeans, place: MadePlace, settings: MakeYe
     return most > 0 ? Math.min(1, sum / most) : 0;
   });
 
-  const clearness = wanderingClearness(monthClearness, monthOfDay, new RandomStream(seed, 1));
+  const clearness = wanderingClearness(monthClearness, monthOfEachDay, new RandomStream(seed, 1));
   const sumOfDay = clearness.map((K, day) => K * outsideOfDay[day]!);
   const mostOfDay = ceilingOfDay.map((most) => most * mostOfDayCeiling);
   for (let m = 0; m < 12; m++) {
-    restoreSum(sumOfDay, mostOfDay, monthStartHour[m]! / 24, monthStartHour[m + 1]! / 24, monthSums[m]!);
+    const { fromDay, toDay } = monthSpan(m);
+    restoreSum(sumOfDay, mostOfDay, fromDay, toDay, monthSums[m]!);
   }
-  for (let day = 0; day < 365; day++) clearness[day] = outsideOfDay[day]! > 0 ? sumOfDay[day]! / outsideOfDay[day]! : 0;
+  for (let day = 0; day < daysPerYear; day++)
+    clearness[day] = outsideOfDay[day]! > 0 ? sumOfDay[day]! / outsideOfDay[day]! : 0;
 
   const solarNoonH = 12 + place.utcOffsetH - place.longitudeDeg / 15;
   const ghiWm2 =
@@ -80,7 +82,7 @@ export function makeYear(means: MonthlyMeans, place: MadePlace, settings: MakeYe
       ),
       clearness,
       extraterrestrialKWh: outsideOfDay.map((wh) => wh / 1000),
-      monthOfDay,
+      monthOfDay: monthOfEachDay,
       solarNoonH,
     },
     new RandomStream(seed, 3),
@@ -100,7 +102,7 @@ export function makeYear(means: MonthlyMeans, place: MadePlace, settings: MakeYe
     airC,
     windMs: wanderingWind(means.windMs ?? new Array(12).fill(3), solarNoonH, new RandomStream(seed, 4)),
     snowDepthM: means.snow
-      ? snowDepth({ snow: means.snow, airC, clearness, monthOfDay }, new RandomStream(seed, 5))
+      ? snowDepth({ snow: means.snow, airC, clearness, monthOfDay: monthOfEachDay }, new RandomStream(seed, 5))
       : null,
     precipitationMm: null,
     albedo: null,
@@ -124,14 +126,15 @@ function checkPlace(place: MadePlace): void {
 }
 
 function daySums(hours: Float64Array): Float64Array {
-  const days = new Float64Array(hoursPerYear / 24);
+  const days = new Float64Array(daysPerYear);
   for (let h = 0; h < hoursPerYear; h++) days[Math.floor(h / 24)]! += hours[h]!;
   return days;
 }
 
 function sumOfMonth(days: Float64Array, month: number): number {
   let sum = 0;
-  for (let day = monthStartHour[month]! / 24; day < monthStartHour[month + 1]! / 24; day++) sum += days[day]!;
+  const { fromDay, toDay } = monthSpan(month);
+  for (let day = fromDay; day < toDay; day++) sum += days[day]!;
   return sum;
 }
 
@@ -146,7 +149,7 @@ function wantedMonthSums(
   notices: Notice[],
 ): number[] {
   return Array.from({ length: 12 }, (_, m) => {
-    const days = (monthStartHour[m + 1]! - monthStartHour[m]!) / 24;
+    const { days } = monthSpan(m);
     const most = sumOfMonth(ceilingOfDay, m) * mostOfCeiling;
     const wanted =
       sun.kind === 'irradiation' ? sun.kWhPerM2Day[m]! * 1000 * days : sun.clearness[m]! * sumOfMonth(outsideOfDay, m);

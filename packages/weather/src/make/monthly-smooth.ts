@@ -1,7 +1,7 @@
-import { hoursPerYear, monthStartHour } from '@wintergap/ground';
+import { hoursPerYear, monthSpan } from '@wintergap/ground';
 
 /** Middle of each month, hours from the start of the year. */
-const middle = Array.from({ length: 12 }, (_, m) => (monthStartHour[m]! + monthStartHour[m + 1]!) / 2);
+const middle = Array.from({ length: 12 }, (_, m) => (monthSpan(m).fromHour + monthSpan(m).toHour) / 2);
 
 /** Fills a year with straight lines between values at the middles of the months, December joined to January. */
 function joinMiddles(knots: ArrayLike<number>, hours: Float64Array): void {
@@ -21,10 +21,10 @@ function joinMiddles(knots: ArrayLike<number>, hours: Float64Array): void {
 export function monthMeans(hours: Float64Array): Float64Array {
   const means = new Float64Array(12);
   for (let m = 0; m < 12; m++) {
-    const to = monthStartHour[m + 1]!;
+    const { fromHour, toHour } = monthSpan(m);
     let sum = 0;
-    for (let h = monthStartHour[m]!; h < to; h++) sum += hours[h]!;
-    means[m] = sum / (to - monthStartHour[m]!);
+    for (let h = fromHour; h < toHour; h++) sum += hours[h]!;
+    means[m] = sum / (toHour - fromHour);
   }
   return means;
 }

@@ -1,4 +1,4 @@
-import { monthOfHour, monthStartHour } from '@wintergap/ground';
+import { monthOfHour, monthSpan } from '@wintergap/ground';
 import { max, mean, min, sampleCorrelation, standardDeviation } from 'simple-statistics';
 import { expect, test } from 'vitest';
 import { monthMeans } from './monthly-smooth.js';
@@ -54,7 +54,7 @@ test('months have exactly their means, nearly their swings, and no step between 
     for (let m = 0; m < 12; m++) {
       expect(Math.abs(means[m]! - meanC[m]!)).toBeLessThan(1e-9);
       const spans: number[] = [];
-      for (let h = monthStartHour[m]!; h < monthStartHour[m + 1]!; h += 24) {
+      for (let h = monthSpan(m).fromHour; h < monthSpan(m).toHour; h += 24) {
         const day = [...airC.subarray(h, h + 24)];
         spans.push(max(day) - min(day));
       }

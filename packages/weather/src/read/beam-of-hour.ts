@@ -1,7 +1,8 @@
+import { radiansPerDegree as rad } from '@wintergap/ground';
 import type { SunYear } from '@wintergap/irradiance';
 
 /** No beam is worked out from a difference below 3 degrees of altitude: dividing by so small a cosine makes nonsense. */
-const lowestCosZenith = Math.sin((3 * Math.PI) / 180);
+const lowestCosZenith = Math.sin(3 * rad);
 
 /**
  * Beam facing the sun that closes an hour, W/m2: what global less diffuse leaves, over the mean cosine of the zenith

@@ -57,7 +57,7 @@ function checkRows(hours: HourColumns): void {
     throw new WeatherError(
       hours.source,
       lineBefore(hours, firstMissing),
-      `${hours.rows} hourly rows, expected 8760 or 8784: the first missing hour begins ${hourText(firstMissing)}, after this line`,
+      `${hours.rows} hourly rows, expected ${hoursPerYear} or ${hoursPerYear + 24}: the first missing hour begins ${hourText(firstMissing)}, after this line`,
     );
   }
   if (missing > 0) {
@@ -72,7 +72,7 @@ function checkRows(hours: HourColumns): void {
     hours.notices.push({
       code: 'leap-day-dropped',
       level: 'note',
-      text: `29 February (${hours.leapRows} rows) was left out: the year has 8760 hours`,
+      text: `29 February (${hours.leapRows} rows) was left out: the year has ${hoursPerYear} hours`,
       rows: hours.leapRows,
     });
   }
@@ -174,7 +174,7 @@ function notUsed(name: ColumnName, values: Float64Array): WeatherYear['notices']
   return {
     code: 'column-not-used',
     level: 'note',
-    text: `${name} is missing in ${missing} of 8760 hours and is not used`,
+    text: `${name} is missing in ${missing} of ${hoursPerYear} hours and is not used`,
     rows: missing,
   };
 }

@@ -1,4 +1,4 @@
-import { hoursPerYear, monthOfHour, monthStartHour, OutOfRangeError } from '@wintergap/ground';
+import { daysInMonth, hoursPerYear, monthOfHour, monthSpan, OutOfRangeError } from '@wintergap/ground';
 import { parseQuantity, QuantityError } from '@wintergap/quantity';
 import Papa from 'papaparse';
 import { WeatherError } from '../weather-error.js';
@@ -165,7 +165,7 @@ function claimTime(hours: HourColumns, text: string, ends: boolean, line: number
   if (hour > 0) return claimHour(hours, month, day, hour - 1, line);
   if (day > 1) return claimHour(hours, month, day - 1, 23, line);
   const before = month > 1 ? month - 1 : 12;
-  const lastDay = ((monthStartHour[before] ?? 0) - (monthStartHour[before - 1] ?? 0)) / 24;
+  const lastDay = daysInMonth[before - 1]!;
   const leapFebruary = before === 2 && /^\s*\d{4}-/.test(text) && isLeap(Number(text.trim().slice(0, 4)));
   return claimHour(hours, before, leapFebruary ? 29 : lastDay, 23, line);
 }
@@ -174,7 +174,7 @@ const isLeap = (year: number): boolean => (year % 4 === 0 && year % 100 !== 0) |
 
 function claimNext(hours: HourColumns, hour: number, line: number): number {
   const month = monthOfHour(hour);
-  const inMonth = hour - monthStartHour[month]!;
+  const inMonth = hour - monthSpan(month).fromHour;
   return claimHour(hours, month + 1, Math.floor(inMonth / 24) + 1, inMonth % 24, line);
 }
 
@@ -185,7 +185,7 @@ function checkUntimed(rows: Rows, headingRow: number, hours: HourColumns): void 
     throw new WeatherError(
       hours.source,
       headingRow + 1,
-      `no time column and ${count} rows: without times exactly 8760 rows from 1 January 00:00 are expected`,
+      `no time column and ${count} rows: without times exactly ${hoursPerYear} rows from 1 January 00:00 are expected`,
     );
   }
   hours.notices.push({

@@ -1,10 +1,8 @@
-import { monthStartHour } from '@wintergap/ground';
+import { daysInMonth } from '@wintergap/ground';
 import type { WeatherYear } from '../weather-year.js';
 
-const days = Array.from({ length: 12 }, (_, month) => (monthStartHour[month + 1]! - monthStartHour[month]!) / 24);
-
 /** Month, day and hour (0 to 23) of every hour of the year. */
-export const calendar: readonly { month: number; day: number; hour: number }[] = days.flatMap((count, month) =>
+export const calendar: readonly { month: number; day: number; hour: number }[] = daysInMonth.flatMap((count, month) =>
   Array.from({ length: count * 24 }, (_, i) => ({ month: month + 1, day: Math.floor(i / 24) + 1, hour: i % 24 })),
 );
 

@@ -1,4 +1,4 @@
-import { hoursPerYear, monthStartHour, OutOfRangeError } from '@wintergap/ground';
+import { daysPerYear, hoursPerYear, monthSpan, OutOfRangeError } from '@wintergap/ground';
 import type { RandomStream } from '../make/random.js';
 import { restoreSum } from '../make/restore.js';
 import { followGlobal, type IrradianceYear, type SunTransfer } from './sun.js';
@@ -43,10 +43,10 @@ export function applyAnomaly(
   const common = yearSpread * limited(random.normal());
   for (let m = 0; m < 12; m++) {
     const factor = 1 + common + monthSpread * limited(random.normal());
-    const [from, to] = [monthStartHour[m]! / 24, monthStartHour[m + 1]! / 24];
+    const { fromDay, toDay } = monthSpan(m);
     let sum = 0;
-    for (let day = from; day < to; day++) sum += sums[day]!;
-    restoreSum(sums, dayCeilings, from, to, sum * Math.max(0.1, factor));
+    for (let day = fromDay; day < toDay; day++) sum += sums[day]!;
+    restoreSum(sums, dayCeilings, fromDay, toDay, sum * Math.max(0.1, factor));
   }
   for (let day = 0; day < sums.length; day++) restoreSum(ghiWm2, ceilings, day * 24, day * 24 + 24, sums[day]!);
   followGlobal(year, before);
@@ -56,7 +56,7 @@ export function applyAnomaly(
 const limited = (draw: number): number => Math.min(2.5, Math.max(-2.5, draw));
 
 function daySums(hours: Float64Array): Float64Array {
-  const days = new Float64Array(hoursPerYear / 24);
+  const days = new Float64Array(daysPerYear);
   for (let h = 0; h < hoursPerYear; h++) days[Math.floor(h / 24)]! += hours[h]!;
   return days;
 }

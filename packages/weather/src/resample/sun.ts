@@ -1,4 +1,4 @@
-import { hoursPerYear } from '@wintergap/ground';
+import { daysPerYear, hoursPerYear } from '@wintergap/ground';
 import { clearestSky, extraterrestrialHorizontal } from '../make/ceiling.js';
 import { monthMeans, smoothThroughMonths } from '../make/monthly-smooth.js';
 import { restoreSum } from '../make/restore.js';
@@ -35,7 +35,7 @@ export function createSunTransfer(place: WeatherPlace, sources: readonly Irradia
   const sun = sunOf(where);
   const outside = extraterrestrialHorizontal(sun);
   const ceilingWm2 = clearestSky(sun, place.elevationM ?? 0);
-  const most = Float64Array.from({ length: 365 }, (_, day) => sumOfDay(ceilingWm2, day));
+  const most = Float64Array.from({ length: daysPerYear }, (_, day) => sumOfDay(ceilingWm2, day));
   const seasons = new Map(sources.map((source) => [source, seasonalOdds(source.ghiWm2, ceilingWm2)]));
   const hourCeilings = new Float64Array(hoursPerYear);
 
@@ -77,7 +77,7 @@ function seasonalOdds(ghiWm2: Float64Array, ceilingWm2: Float64Array): Float64Ar
   const most = monthMeans(ceilingWm2);
   const shares = Array.from(got, (mean, m) => (most[m]! > 1 ? Math.min(0.95, mean / most[m]!) : 0.5));
   const season = smoothThroughMonths(shares);
-  return Float64Array.from({ length: 365 }, (_, day) => {
+  return Float64Array.from({ length: daysPerYear }, (_, day) => {
     const share = Math.min(0.95, Math.max(0.05, season[day * 24 + 12]!));
     return share / (1 - share);
   });
