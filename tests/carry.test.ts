@@ -51,8 +51,7 @@ describe('the demo site with hydrogen', () => {
     for (let h = 0; h < 8760; h++) {
       const takenWh = storeYear.takenWh[h]!;
       const givenWh = storeYear.givenWh[h]!;
-      const sun =
-        ledger.arrayAvailableWh[h]! - ledger.arrayUsedWh[h]! - ledger.clippedWh[h]! - takenWh - storeYear.spilledWh[h]!;
+      const sun = ledger.arrayAvailableWh[h]! - ledger.arrayUsedWh[h]! - takenWh - storeYear.spilledWh[h]!;
       // This store draws no standby, so that all it gives is what the bank's ledger received.
       const given = givenWh + storeYear.unmetWh[h]! - ledger.generatorToBusWh[h]!;
       const content =

@@ -1,20 +1,17 @@
 import type { Summary } from './summary.js';
 
+type Contracted<Part> = Omit<Part, 'clippedKWh'>;
+
 /** The summary as `--json` prints it. */
-export type Contract = Omit<Summary, 'array'> & {
-  array: Omit<Summary['array'], 'clippedKWh' | 'months'> & {
-    months: Omit<Summary['array']['months'][number], 'clippedKWh'>[];
-  };
+export type Contract = Omit<Summary, 'array' | 'darkSeason'> & {
+  array: Contracted<Omit<Summary['array'], 'months'>> & { months: Contracted<Summary['array']['months'][number]>[] };
 };
 
-/**
- * The summary in the form that programs rely on: there, `available` is what the controllers can give within their
- * current limits, so that available = used + throttled. What is above the limits is in the ledger and in the losses.
- */
-export function contractOf(summary: Summary): Contract {
-  return { ...summary, array: { ...withinLimit(summary.array), months: summary.array.months.map(withinLimit) } };
+/** The part of the summary that programs rely on: names that stay, and the same figures as on every page. */
+export function contractOf({ darkSeason, ...summary }: Summary): Contract {
+  return { ...summary, array: { ...contracted(summary.array), months: summary.array.months.map(contracted) } };
 }
 
-function withinLimit<Part extends { availableKWh: number; clippedKWh: number }>({ clippedKWh, ...part }: Part) {
-  return { ...part, availableKWh: part.availableKWh - clippedKWh };
+function contracted<Part extends { clippedKWh: number }>({ clippedKWh, ...part }: Part): Contracted<Part> {
+  return part;
 }

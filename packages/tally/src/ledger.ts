@@ -5,13 +5,15 @@ import { hoursPerYear } from '@wintergap/ground';
  * `in` and `out` cross the system's edge, `lost` turns to heat or gas inside it, `note` is not part of the balance.
  */
 export const energyColumns = {
-  /** What the controllers could have put on the bus. available = used + throttled + clipped. */
+  /** What the controllers can put on the bus within their current limits. available = used + throttled. */
   arrayAvailableWh: 'note',
   arrayUsedWh: 'in',
   /** There, but the full bank and the load could not take it. */
   throttledWh: 'note',
-  /** There, but above a controller's current limit. */
+  /** Above a controller's current limit, where load or bank would have taken it: what a larger controller would bring. */
   clippedWh: 'note',
+  /** Above a controller's current limit, where the full bank and the load would have refused it too. */
+  spareWh: 'note',
   /** Everything the engine's generator gave, AC and DC. */
   generatorWh: 'in',
   /** The part of it that reached the buses: AC loads straight away, the DC bus after the charger. */

@@ -38,6 +38,7 @@ export interface Summary {
     availableKWh: number;
     usedKWh: number;
     throttledKWh: number;
+    /** Above the controllers' current limits, and wanted by load or bank; not part of `available`. */
     clippedKWh: number;
     months: {
       planeKWhPerM2: number;

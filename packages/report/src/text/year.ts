@@ -141,7 +141,7 @@ function labelled(label: string, lines: readonly string[]): string {
 function energyText({ summary, ledger }: YearResult): string {
   const kWh = (column: Float64Array) => figure(yearSum(column) / 1000);
   const { array, load, generator } = summary;
-  const clipped = array.clippedKWh > 0.5 ? `, ${figure(array.clippedKWh)} above the controller's limit` : '';
+  const clipped = array.clippedKWh > 0.5 ? `, ${figure(array.clippedKWh)} more with a larger controller` : '';
   return labelled('Energy', [
     `sun ${figure(array.usedKWh)} kWh used of ${figure(array.availableKWh)} offered by ${figure(array.ratedKW)} kW${clipped}`,
     `engine ${figure(generator.toBusKWh)} kWh; load ${figure(load.acKWh)} kWh AC and ${figure(load.dcKWh)} kWh DC`,

@@ -155,7 +155,7 @@ function energyReasons(base: YearResult, variant: YearResult, months: number[]):
 }
 
 /** Beyond what the array offers: counted by the ledger, not here. */
-const afterOffer = new Set(['current limit', 'throttled']);
+const afterOffer = new Set(['current limit', 'above the limit, bank full', 'throttled']);
 
 function arrayParts(base: YearResult, variant: YearResult, months: readonly number[]): EnergyReasons['arrayParts'] {
   const parts = new Map<string, number>();

@@ -10,7 +10,14 @@ export interface ArrayLosses {
 }
 
 /** The losses that follow the module chain, in the order in which they bite. */
-const afterArray = ['held away', 'conversion', 'voltage in the hour', 'current limit', 'throttled'] as const;
+const afterArray = [
+  'held away',
+  'conversion',
+  'voltage in the hour',
+  'current limit',
+  'above the limit, bank full',
+  'throttled',
+] as const;
 
 /**
  * The chain of each array of a settled year, down to the energy the ledger counts as used: the rests of all arrays
@@ -20,21 +27,24 @@ const afterArray = ['held away', 'conversion', 'voltage in the hour', 'current l
  * held at bank voltage or a controller with an efficiency curve offers at the voltages within the hour differs from
  * that a little: the difference has its own line, `voltage in the hour`, shared among those arrays by what each offered.
  *
+ * What is above a current limit is divided into what load or bank would have taken, and what would have been refused.
+ *
  * The ledger knows the current limit's and the full bank's toll of all arrays together. The first is shared by how far
  * each array is above its own limit at the hour's mean voltage, the second by what each offered in that hour.
  */
 export function arrayLosses({ arrays, ledger }: YearResult): ArrayLosses[] {
-  const { arrayAvailableWh, clippedWh, throttledWh, bankV } = ledger;
+  const { arrayAvailableWh, clippedWh, spareWh, throttledWh, bankV } = ledger;
   const toBus = arrays.map(({ controller }) => controllerLosses(controller, bankV));
   const follows = arrays.map(followsVoltage);
   const anyFollows = follows.includes(true);
   const voltageWh = arrays.map(() => new Float64Array(hoursPerYear));
   const limitWh = arrays.map(() => new Float64Array(hoursPerYear));
+  const spareOfWh = arrays.map(() => new Float64Array(hoursPerYear));
   const fullWh = arrays.map(() => new Float64Array(hoursPerYear));
   const offerW = new Float64Array(arrays.length);
   const weight = new Float64Array(arrays.length);
   for (let h = 0; h < hoursPerYear; h++) {
-    let beyond = -arrayAvailableWh[h]!;
+    let beyond = -arrayAvailableWh[h]! - clippedWh[h]! - spareWh[h]!;
     for (let i = 0; i < arrays.length; i++) {
       offerW[i] = toBus[i]!.busW[h]!;
       beyond += offerW[i]!;
@@ -46,12 +56,21 @@ export function arrayLosses({ arrays, ledger }: YearResult): ArrayLosses[] {
       weight[i] = offerW[i]! - clippedPower(offerW[i]!, bankV[h]!, arrays[i]!.maxCurrentA);
     }
     // Above the limit for part of the hour only, and not at its mean voltage: by what each offers.
-    share(clippedWh[h]!, weight.some((above) => above > 0) ? weight : offerW, limitWh, h);
-    for (let i = 0; i < arrays.length; i++) offerW[i]! -= limitWh[i]![h]!;
+    const above = weight.some((aboveW) => aboveW > 0) ? weight : offerW;
+    share(clippedWh[h]!, above, limitWh, h);
+    share(spareWh[h]!, above, spareOfWh, h);
+    for (let i = 0; i < arrays.length; i++) offerW[i]! -= limitWh[i]![h]! + spareOfWh[i]![h]!;
     share(throttledWh[h]!, offerW, fullWh, h);
   }
   return arrays.map(({ name, input, dc, plane }, i) => {
-    const lossesWh = [toBus[i]!.heldAwayW, toBus[i]!.conversionW, voltageWh[i]!, limitWh[i]!, fullWh[i]!];
+    const lossesWh = [
+      toBus[i]!.heldAwayW,
+      toBus[i]!.conversionW,
+      voltageWh[i]!,
+      limitWh[i]!,
+      spareOfWh[i]!,
+      fullWh[i]!,
+    ];
     const chain = lossesWh.reduce(
       (before, lossWh, k) => extendChain(before, afterArray[k]!, lossWh),
       arrayChain(input, dc, plane),

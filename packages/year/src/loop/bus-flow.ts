@@ -7,7 +7,9 @@ import type { BusSource, Plant } from './plant.js';
 export interface BusFlow {
   /** What the arrays offer after current limits. */
   sunW: number;
+  /** What they could give above the limits: the part that load and bank would have taken, and the part they would not. */
   clippedW: number;
+  spareW: number;
   /** What of it the bank and the load could not take. */
   thrownW: number;
   /** Engine output straight to AC loads, and to the DC bus after any charger. */
@@ -44,6 +46,7 @@ export function createBusFlow(voltageV: number): BusFlow {
   return {
     sunW: 0,
     clippedW: 0,
+    spareW: 0,
     thrownW: 0,
     engineToAcW: 0,
     engineToDcW: 0,
@@ -120,6 +123,10 @@ export function solveBus(
     offerOfSources(flow, plant.sources, h);
     share(flow, plant, state, bankC, acceptAmps, acceptW, engineLimitW);
   }
+  const aboveLimitW = flow.clippedW;
+  // What the buses still ask for beside the sun, whoever gives it: a larger controller would have brought that much.
+  flow.clippedW = Math.min(aboveLimitW, Math.max(flow.engineWantW, 0));
+  flow.spareW = aboveLimitW - flow.clippedW;
 }
 
 /** Divides what the sun and the engine offer between load and bank, and finds the bank's current and voltage. */

@@ -35,10 +35,11 @@ export function postMoment(
   const acServedWh = flow.engineToAcW * hours + flow.acByInverterW * served;
   const dcServedWh = dcW * served;
   const loadWh = (acW + dcW) * hours;
-  ledger.arrayAvailableWh[h]! += (flow.sunW + flow.clippedW) * hours;
+  ledger.arrayAvailableWh[h]! += flow.sunW * hours;
   ledger.arrayUsedWh[h]! += (flow.sunW - flow.thrownW) * hours;
   ledger.throttledWh[h]! += flow.thrownW * hours;
   ledger.clippedWh[h]! += flow.clippedW * hours;
+  ledger.spareWh[h]! += flow.spareW * hours;
   ledger.acServedWh[h]! += acServedWh;
   ledger.dcServedWh[h]! += dcServedWh;
   ledger.ownUseWh[h]! += (plant.ownUseW[h]! + heaterW) * served;
