@@ -1,13 +1,14 @@
 import { checkText, compareText, costText, dayText, lossesText, weatherText, yearText } from '@wintergap/report';
 import { lifeCycleOfYear, readCosts } from '@wintergap/seasonal';
 import { loadSite } from '@wintergap/site';
+import { commonAnswer, runDesigns } from '@wintergap/study';
 import { examineWeather } from '@wintergap/weather';
 import { arrayLosses, PreparedCache, simulateSite } from '@wintergap/year';
 import { expect, test } from 'vitest';
 
 const pathOf = (name: string) => new URL(`../examples/${name}.yaml`, import.meta.url).pathname;
 
-function pagesOf(name: string): Record<string, string> {
+async function pagesOf(name: string): Promise<Record<string, string>> {
   const path = pathOf(name);
   const site = loadSite(path);
   const prepared = new PreparedCache();
@@ -16,30 +17,32 @@ function pagesOf(name: string): Record<string, string> {
     result: simulateSite(settings, prepared),
   }));
   const { result } = designs[0]!;
+  const sites = designs.map((design) => ({ name: design.name, site: design.result.site }));
+  const common = commonAnswer(await runDesigns(sites, { years: 3, workers: 1 }));
   const weather = examineWeather(result.weather, {});
   const costs = readCosts(site);
   const priced = costs
     ? designs.map((design) => ({ name: design.name, cost: lifeCycleOfYear(design.result, costs) }))
     : [];
   return {
-    year: yearText(result, 'us'),
+    year: yearText(result, 'us', common),
     day: dayText(result, 354, 'us'),
     losses: lossesText(result.site.name, arrayLosses(result)),
     // As the file is named on the command line; a longer path has no place to break at.
     check: checkText(`examples/${name}.yaml`, weather, designs),
-    compare: compareText(designs, 'us'),
+    compare: compareText(designs, common, 'us'),
     weather: weatherText(weather, 'us'),
     ...(costs && { costs: costText(priced, costs.years) }),
   };
 }
 
-test.each(['kettle-pond', 'controllers', 'everything'])('the pages about %s fit 80 columns', (name) => {
-  for (const [page, text] of Object.entries(pagesOf(name))) {
+test.each(['kettle-pond', 'controllers', 'everything'])('the pages about %s fit 80 columns', async (name) => {
+  for (const [page, text] of Object.entries(await pagesOf(name))) {
     for (const line of text.split('\n')) expect(line.length, `${page}: ${line}`).toBeLessThanOrEqual(80);
   }
 });
 
-test('what no variant changes is not tabled', () => {
-  expect(pagesOf('controllers').compare).toContain('Array energy offered by month');
-  expect(pagesOf('habits').compare).not.toContain('Array energy offered by month');
+test('what no variant changes is not tabled', async () => {
+  expect((await pagesOf('controllers')).compare).toContain('Array energy offered by month');
+  expect((await pagesOf('habits')).compare).not.toContain('Array energy offered by month');
 });

@@ -3,7 +3,11 @@
 import { existsSync, renameSync, rmSync } from 'node:fs';
 import { build } from 'esbuild';
 
-const workers = ['packages/study/src/sweep/sweep-worker.ts', 'packages/study/src/outlook/outlook-worker.ts'];
+const workers = [
+  'packages/study/src/sweep/sweep-worker.ts',
+  'packages/study/src/outlook/outlook-worker.ts',
+  'packages/study/src/common/design-worker.ts',
+];
 
 // Made beside the old one and put in its place at the end: a program that is running meets no half-made folder.
 rmSync('packages/cli/bundle.new', { recursive: true, force: true });

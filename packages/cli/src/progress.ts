@@ -1,5 +1,8 @@
 import { SingleBar } from 'cli-progress';
 
+/** What is done sooner needs no bar: half a second on a terminal, ten elsewhere. */
+const quietMs = () => (process.stderr.isTTY ? 500 : 10_000);
+
 /** How far a command has come, on stderr; a line every ten seconds where it is no terminal. */
 export interface Progress {
   /** The total may change while the command finds out how much there is to do. */
@@ -10,9 +13,11 @@ export interface Progress {
 /** @param things what is counted, such as `years` */
 export function countProgress(things: string): Progress {
   const bar = barOf(`{value} of {total} ${things}`);
+  const began = performance.now();
   let known = 0;
   return {
     reached(done, total) {
+      if (known === 0 && performance.now() - began < quietMs()) return;
       if (known === 0) bar.start(total, done);
       else {
         if (total !== known) bar.setTotal(total);
@@ -20,7 +25,7 @@ export function countProgress(things: string): Progress {
       }
       known = total;
     },
-    stop: () => bar.stop(),
+    stop: () => known > 0 && bar.stop(),
   };
 }
 

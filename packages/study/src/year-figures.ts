@@ -5,6 +5,8 @@ export interface YearFigures {
   /** Where the weather came from. */
   weather: string;
   generatorHours: number;
+  /** Of each month, January first. */
+  generatorMonthHours: number[];
   starts: number;
   fuelLitres: number;
   /** Hours in which some load stayed dark. */
@@ -26,6 +28,7 @@ export function yearFigures({ summary }: YearResult): YearFigures {
   return {
     weather: weather.source,
     generatorHours: generator.hours,
+    generatorMonthHours: generator.months.map(({ hours }) => hours),
     starts: generator.starts,
     fuelLitres: generator.fuelLitres,
     darkHours: load.darkHours,

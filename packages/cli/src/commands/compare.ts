@@ -5,13 +5,14 @@ import { reasonRuns, rerunOf, type VariantReasons, variantReasons } from '@winte
 import { contractOf } from '@wintergap/tally';
 import { PreparedCache } from '@wintergap/year';
 import type { Command } from 'commander';
+import { addCommonYearsOptions, type CommonYearsOptions, commonJson, commonYearsOf } from '../common-years.js';
 import { checkOutputs } from '../output-place.js';
 import { countProgress } from '../progress.js';
 import { runDesigns } from '../run-designs.js';
 import { unitsOption } from '../units-option.js';
 import { writeWhole } from '../whole-file.js';
 
-interface CompareOptions {
+interface CompareOptions extends CommonYearsOptions {
   why?: boolean;
   json?: boolean;
   html?: string;
@@ -19,14 +20,15 @@ interface CompareOptions {
 }
 
 export function addCompare(program: Command): void {
-  program
+  const command = program
     .command('compare')
-    .description("the site's variants side by side, differences against the base")
+    .description("the site's variants side by side over the same weather years, differences with their certainty")
     .argument('<site>', 'site file (YAML)')
     .option('--why', 'say why: leave each effect out of base and variant (with --json: these reasons alone)')
-    .option('--json', 'print one JSON document: a summary for each design')
+    .option('--json', 'print one JSON document: for each design its summary and its common years')
     .option('--html <file>', 'write the report, one page with charts')
-    .option('--units <system>', 'metric or us, instead of what the site file says')
+    .option('--units <system>', 'metric or us, instead of what the site file says');
+  addCommonYearsOptions(command)
     .addHelpText('after', '\nExample:\n  wintergap compare examples/kettle-pond.yaml')
     .action(async (file: string, options: CompareOptions) => {
       const site = loadSite(file);
@@ -35,14 +37,19 @@ export function addCompare(program: Command): void {
       checkOutputs({ '--html': options.html }, inputFiles(site));
       const prepared = new PreparedCache();
       const designs = runDesigns(site, prepared);
-      if (options.html) writeWhole(options.html, await compareHtml(designs, units), inputFiles(site));
+      const sites = designs.map(({ name, result }) => ({ name, site: result.site }));
+      const common = await commonYearsOf(sites, options);
+      if (options.html) writeWhole(options.html, await compareHtml(designs, common, units), inputFiles(site));
       const reasons = options.why ? reasonsOf(designs, prepared) : null;
       if (options.json && reasons) process.stdout.write(`${JSON.stringify(reasons, null, 2)}\n`);
       else if (options.json) {
-        const summaries = Object.fromEntries(designs.map(({ name, result }) => [name, contractOf(result.summary)]));
-        process.stdout.write(`${JSON.stringify(summaries, null, 2)}\n`);
+        const summaries = designs.map(({ name, result }, d) => [
+          name,
+          { ...contractOf(result.summary), common: commonJson(common, common.designs[d]!) },
+        ]);
+        process.stdout.write(`${JSON.stringify(Object.fromEntries(summaries), null, 2)}\n`);
       } else {
-        process.stdout.write(`${compareText(designs, units)}\n`);
+        process.stdout.write(`${compareText(designs, common, units)}\n`);
         if (costs) {
           const priced = designs.map(({ name, result }) => ({ name, cost: lifeCycleOfYear(result, costs) }));
           process.stdout.write(`\n${costText(priced, costs.years)}\n`);

@@ -1,15 +1,17 @@
 import { dayOfDate } from '@wintergap/ground';
 import { dayText, headline, ledgerCsv, lossesText, yearHtml, yearText } from '@wintergap/report';
 import { changedDesign, designOf, inputFiles, loadSite, type SiteFile } from '@wintergap/site';
+import type { CommonAnswer } from '@wintergap/study';
 import { contractOf } from '@wintergap/tally';
 import { arrayLosses, simulateSite, type YearResult } from '@wintergap/year';
 import type { Command } from 'commander';
+import { addCommonYearsOptions, type CommonYearsOptions, commonJson, commonYearsOf } from '../common-years.js';
 import { InputError } from '../input-error.js';
 import { checkOutputs } from '../output-place.js';
 import { unitsOption } from '../units-option.js';
 import { writeWhole } from '../whole-file.js';
 
-interface YearOptions {
+interface YearOptions extends CommonYearsOptions {
   variant?: string;
   json?: boolean;
   csv?: string;
@@ -22,7 +24,7 @@ interface YearOptions {
 }
 
 export function addYear(program: Command): void {
-  program
+  const command = program
     .command('year')
     .description("this design's year: generator hours, fuel, throttling, bank, months")
     .argument('<site>', 'site file (YAML)')
@@ -34,7 +36,8 @@ export function addYear(program: Command): void {
     .option('--day <MM-DD>', 'print the 24 hours of one day')
     .option('--losses', "print where each array's energy goes, from its plane to the bus")
     .option('--age <years>', 'what the bank will do when it is so many years old')
-    .option('--units <system>', 'metric or us, instead of what the site file says')
+    .option('--units <system>', 'metric or us, instead of what the site file says');
+  addCommonYearsOptions(command)
     .addHelpText('after', '\nExample:\n  wintergap year examples/kettle-pond.yaml --csv ledger.csv')
     .action(async (file: string, options: YearOptions) => {
       const site = loadSite(file);
@@ -45,12 +48,28 @@ export function addYear(program: Command): void {
       checkOutputs({ '--csv': options.csv, '--html': options.html }, inputFiles(site));
       const result = simulateSite(aged);
       if (options.csv) writeWhole(options.csv, ledgerCsv(result.ledger), inputFiles(site));
-      if (options.html) writeWhole(options.html, await yearHtml(result, units, options.variant), inputFiles(site));
+      // A day, and where the energy goes, are those of the file's year: nothing more is run for them.
+      const common =
+        options.html || (!options.losses && day === null)
+          ? await commonYearsOf([{ name: options.variant ?? 'base', site: aged }], options)
+          : undefined;
+      if (options.html) {
+        const settings = {
+          ...(options.variant !== undefined && { variant: options.variant }),
+          ...(common && { common }),
+        };
+        writeWhole(options.html, await yearHtml(result, units, settings), inputFiles(site));
+      }
       if (options.losses) printLosses(result, options.json);
       else if (day !== null) process.stdout.write(`${dayText(result, day, units)}\n`);
-      else if (options.json) process.stdout.write(`${JSON.stringify(contractOf(result.summary), null, 2)}\n`);
-      else process.stdout.write(`${options.quiet ? headline(result, units) : yearText(result, units)}\n`);
+      else if (options.json) process.stdout.write(`${yearJson(result, common!)}\n`);
+      else process.stdout.write(`${(options.quiet ? headline : yearText)(result, units, common)}\n`);
     });
+}
+
+function yearJson(result: YearResult, common: CommonAnswer): string {
+  const document = { ...contractOf(result.summary), common: commonJson(common, common.designs[0]!) };
+  return JSON.stringify(document, null, 2);
 }
 
 function printLosses(result: YearResult, asJson: boolean | undefined): void {

@@ -1,21 +1,26 @@
 import type { UnitSystem } from '@wintergap/quantity';
+import type { CommonAnswer } from '@wintergap/study';
+import { yearsInWords } from '../common-words.js';
 import { compareHeadline, type NamedYear } from '../text/compare.js';
 import { basisText, placeText } from './basis.js';
 import { cautionsSection, type NamedCaution } from './cautions.js';
-import { designMonthsSection, designTable } from './designs.js';
+import { designMonthsSection, designTable, yearsTable } from './designs.js';
 import { pageText, section } from './frame.js';
 import { html } from './markup.js';
 
 /** The report of several designs side by side, the first being the base. */
-export function comparePage(designs: readonly NamedYear[], units: UnitSystem): string {
+export function comparePage(designs: readonly NamedYear[], answer: CommonAnswer, units: UnitSystem): string {
   const base = designs[0]!.result;
   const hasEngine = designs.some(({ result }) => result.summary.generator.hours > 0);
   return pageText({
     title: `${base.site.name}: designs side by side`,
     place: placeText(base, units),
-    answer: compareHeadline(designs, units),
+    answer: compareHeadline(designs, answer),
     sections: [
-      section('designs', 'The designs', designTable(designs, units)),
+      answer.weather.count > 1 &&
+        answer.merit === 'generatorHours' &&
+        section('years', `Over ${yearsInWords(answer.weather)}`, yearsTable(answer, units)),
+      section('designs', 'In the year of the file', designTable(designs, units)),
       hasEngine &&
         designMonthsSection(designs, {
           id: 'engine',

@@ -1,7 +1,9 @@
 import { monthInWords, monthNames } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
+import type { CommonAnswer } from '@wintergap/study';
 import type { YearResult } from '@wintergap/year';
 import { monthBarsChart } from '../chart/month-bars.js';
+import { hoursDifferenceInWords } from '../common-words.js';
 import { figure, percent } from '../figures.js';
 import { lowestByMonth } from '../lowest-by-month.js';
 import { inVolumeUnit, volumeUnit } from '../shown-units.js';
@@ -9,6 +11,30 @@ import type { NamedYear } from '../text/compare.js';
 import { section } from './frame.js';
 import { html, type Markup, rawMarkup } from './markup.js';
 import { figuresTable } from './table.js';
+
+/** What the common years say of each design, and of its difference from the base. */
+export function yearsTable({ designs }: CommonAnswer, units: UnitSystem): Markup {
+  const rows = designs.map(({ name, ranked, generatorHours, fuelLitres, againstBase }) => [
+    name,
+    figure(ranked.generatorHours.usual.value),
+    figure(ranked.generatorHours.oneInTen.value),
+    figure(generatorHours.mean),
+    figure(inVolumeUnit(fuelLitres.mean, units)),
+    againstBase ? hoursDifferenceInWords(againstBase.generatorHours) : '',
+  ]);
+  return figuresTable(
+    'Engine hours of each design over the same weather years',
+    [
+      { head: 'Design' },
+      { head: 'Usual year', unit: 'h' },
+      { head: 'One year in ten', unit: 'h or more' },
+      { head: 'Mean', unit: 'h' },
+      { head: 'Fuel, mean', unit: volumeUnit(units) },
+      { head: 'Against the base', unit: '90 % sure' },
+    ],
+    rows,
+  );
+}
 
 /** The year's totals of each design, and what differs from the base. */
 export function designTable(designs: readonly NamedYear[], units: UnitSystem): Markup {

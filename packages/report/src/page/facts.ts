@@ -1,6 +1,8 @@
 import { dateOfDay, monthInWords, monthNames } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
+import type { CommonAnswer } from '@wintergap/study';
 import type { YearResult } from '@wintergap/year';
+import { yearsInWords } from '../common-words.js';
 import { count, dateText, figure, percent } from '../figures.js';
 import { volumeText } from '../shown-units.js';
 import { html, type Markup } from './markup.js';
@@ -12,13 +14,24 @@ interface Fact {
 }
 
 /** The year's few most asked-for figures. */
-export function factsList(result: YearResult, units: UnitSystem): Markup {
+export function factsList(result: YearResult, units: UnitSystem, common?: CommonAnswer): Markup {
   return html`<dl class="facts">
-${facts(result, units).map(
+${[...commonFacts(common), ...facts(result, units)].map(
   ({ name, value, more }) =>
     html`<div><dt>${name}</dt><dd>${value}${more !== undefined && html`<small>${more}</small>`}</dd></div>
 `,
 )}</dl>`;
+}
+
+/** What the common years say, before the figures of the file's year. */
+function commonFacts(common: CommonAnswer | undefined): Fact[] {
+  const own = common?.designs[0];
+  if (!common || !own || common.weather.count < 2 || common.merit !== 'generatorHours') return [];
+  const { usual, oneInTen } = own.ranked.generatorHours;
+  return [
+    { name: 'Engine, usual year', value: `${figure(usual.value)} h`, more: yearsInWords(common.weather) },
+    { name: 'Engine, one year in ten', value: `${figure(oneInTen.value)} h`, more: 'or more' },
+  ];
 }
 
 function facts({ site, summary, ledger }: YearResult, units: UnitSystem): Fact[] {
@@ -32,7 +45,7 @@ function facts({ site, summary, ledger }: YearResult, units: UnitSystem): Fact[]
   return [
     ...(site.generator
       ? [
-          { name: 'Engine', value: `${figure(generator.hours)} h`, more: count(generator.starts, 'start') },
+          { name: 'Engine, this year', value: `${figure(generator.hours)} h`, more: count(generator.starts, 'start') },
           { name: 'Fuel', value: volumeText(generator.fuelLitres, units), ...cost },
         ]
       : []),

@@ -10,19 +10,20 @@ import { pageText, section } from './frame.js';
 import { lossChain, lossTable } from './losses.js';
 import { html } from './markup.js';
 import { monthsSection } from './months.js';
+import type { YearPageSettings } from './on-demand.js';
 import { temperatureSection } from './temperature.js';
 import { throttleSection } from './throttle.js';
 
 /** The report of one design's year. */
-export function yearPage(result: YearResult, units: UnitSystem, variant?: string): string {
+export function yearPage(result: YearResult, units: UnitSystem, { variant, common }: YearPageSettings): string {
   const { site, summary } = result;
   const chain = lossChain(result);
   return pageText({
     title: variant === undefined ? site.name : `${site.name}, ${variant}`,
     place: placeText(result, units),
-    answer: headline(result, units),
+    answer: headline(result, units, common),
     sections: [
-      factsList(result, units),
+      factsList(result, units, common),
       cautionsSection(summary.cautions),
       chargeSection(result),
       throttleSection(summary),

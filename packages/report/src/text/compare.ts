@@ -1,11 +1,14 @@
 import { monthInWords, monthNames } from '@wintergap/ground';
-import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
+import type { UnitSystem } from '@wintergap/quantity';
+import type { CommonAnswer } from '@wintergap/study';
 import { engineTimes, longestDaysBetween } from '@wintergap/tally';
 import type { YearResult } from '@wintergap/year';
+import { comparisonInWords, yearsAgreeing } from '../common-words.js';
 import { figure, percent, wrap } from '../figures.js';
 import { lowestByMonth } from '../lowest-by-month.js';
 import { inVolumeUnit, volumeUnit } from '../shown-units.js';
 import { plainTable } from './plain-table.js';
+import { rangeLines } from './range-lines.js';
 
 /** A design and its year; the first of a list is the base that the others are held against. */
 export interface NamedYear {
@@ -13,10 +16,16 @@ export interface NamedYear {
   result: YearResult;
 }
 
-/** Designs side by side, 80 columns, answer first. */
-export function compareText(designs: readonly NamedYear[], units: UnitSystem): string {
+/**
+ * Designs side by side, 80 columns, answer first: what the common years say, then the year of the file by its parts.
+ *
+ * @param answer of the same designs in the same order
+ */
+export function compareText(designs: readonly NamedYear[], answer: CommonAnswer, units: UnitSystem): string {
   return [
-    compareHeadline(designs, units),
+    compareHeadline(designs, answer),
+    commonPicture(answer),
+    commonTable(answer, units),
     totalsTable(designs, units),
     engineMonths(designs),
     engineTimesTable(designs),
@@ -26,48 +35,54 @@ export function compareText(designs: readonly NamedYear[], units: UnitSystem): s
     .join('\n\n');
 }
 
-export function compareHeadline(designs: readonly NamedYear[], units: UnitSystem): string {
-  const base = designs[0]!;
-  const hours = ({ result }: NamedYear) => result.summary.generator.hours;
-  const dark = (design: NamedYear) => design.result.summary.load.darkKWh;
-  // A design that saves engine hours by leaving load dark is no better.
-  const asBright = designs.filter((design) => dark(design) <= dark(base) + 0.5);
-  const best = asBright.reduce((least, design) => (hours(design) < hours(least) ? design : least));
-  const name = base.result.site.name;
-  if (designs.length === 1) return `${name}: the site file has no variants to compare.`;
-  if (designs.every((design) => hours(design) === 0)) {
-    const lightest = designs.reduce((least, design) => (dark(design) < dark(least) ? design : least));
-    return wrap(
-      `${name}: no design runs an engine; "${lightest.name}" leaves the least load dark, ${figure(dark(lightest))} kWh.`,
-    );
-  }
-  if (best === base)
-    return wrap(
-      `${name}: no variant runs the engine less than the base, ${figure(hours(base))} h, without leaving more load dark.`,
-    );
-  const fuel = base.result.summary.generator.fuelLitres - best.result.summary.generator.fuelLitres;
-  return wrap(
-    `${name}: "${best.name}" runs the engine least, ${figure(hours(best))} h: ${figure(hours(base) - hours(best))} h and ${formatQuantity(fuel, 'volume', units)} of fuel less than the base.`,
+export function compareHeadline(designs: readonly NamedYear[], answer: CommonAnswer): string {
+  return wrap(comparisonInWords(designs[0]!.result.site.name, answer));
+}
+
+function commonPicture({ designs, merit }: CommonAnswer): string {
+  if (designs.length < 2 || merit !== 'generatorHours' || designs[0]!.hoursOfYears.length < 2) return '';
+  const lines = designs.map(({ name, hoursOfYears }) => ({ name, values: hoursOfYears }));
+  return `Engine hours a year\n${rangeLines(lines, 'h')}`;
+}
+
+function commonTable({ designs, weather, merit }: CommonAnswer, units: UnitSystem): string {
+  if (weather.count < 2 || merit !== 'generatorHours') return '';
+  const rows = designs.map(({ name, ranked, generatorHours, fuelLitres, againstBase }) => {
+    const against = againstBase?.generatorHours;
+    return [
+      shortName(name),
+      figure(ranked.generatorHours.usual.value),
+      figure(ranked.generatorHours.oneInTen.value),
+      figure(generatorHours.mean),
+      figure(inVolumeUnit(fuelLitres.mean, units)),
+      against ? signed(against.mean) : '',
+      against?.low == null || against.high === null ? '' : `${signed(against.low)} to ${signed(against.high)}`,
+      against ? (against.verdict === 'none' ? 'no difference' : yearsAgreeing(against).replace(/ years?$/, '')) : '',
+    ];
+  });
+  return plainTable(
+    ['', 'usual', '1 in 10', 'mean', 'fuel', 'against', '90 % sure', 'goes so'],
+    [['', 'h', 'h', 'h', volumeUnit(units), 'base, h', 'h', ''], ...rows],
+    1,
   );
 }
 
 function totalsTable(designs: readonly NamedYear[], units: UnitSystem): string {
-  const base = designs[0]!.result.summary;
-  const darkMonth = base.darkSeason.month;
-  const rows = designs.map(({ name, result: { summary, ledger } }, i) => [
+  const darkMonth = designs[0]!.result.summary.darkSeason.month;
+  const rows = designs.map(({ name, result: { summary, ledger } }) => [
     name,
     figure(summary.generator.hours),
-    i === 0 ? '' : signed(summary.generator.hours - base.generator.hours),
     figure(summary.generator.starts, 0),
     figure(inVolumeUnit(summary.generator.fuelLitres, units)),
     figure(summary.throttle.kWh),
     figure(summary.load.darkKWh),
     percent(lowestByMonth(ledger.lowestStateOfCharge)[darkMonth - 1]!),
   ]);
-  return plainTable(
-    ['', 'engine', 'against', 'starts', 'fuel', 'thrown', 'dark', monthInWords(darkMonth)],
-    [['', 'h', 'base', '', volumeUnit(units), 'kWh', 'kWh', 'lowest'], ...rows],
+  const table = plainTable(
+    ['', 'engine', 'starts', 'fuel', 'thrown', 'dark', monthInWords(darkMonth)],
+    [['', 'h', '', volumeUnit(units), 'kWh', 'kWh', 'lowest'], ...rows],
   );
+  return `In the year of the file\n${table}`;
 }
 
 function engineMonths(designs: readonly NamedYear[]): string {

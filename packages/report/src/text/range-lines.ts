@@ -40,11 +40,11 @@ const legend = (lines: readonly RangeLine[]): string =>
 const shortened = (name: string): string =>
   (name.length > nameWidth ? `${name.slice(0, nameWidth - 1)}.` : name).padEnd(nameWidth);
 
-/** The next 1, 2, 2.5 or 5 times a power of ten that is not below the value. */
+/** The next round value that is not below the given one, and whose quarters are round too. */
 function roundUp(value: number): number {
   if (!(value > 0)) return 1;
   const power = 10 ** Math.floor(Math.log10(value));
-  const step = [1, 1.25, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10].find((factor) => factor * power >= value * (1 - 1e-9)) ?? 10;
+  const step = [1, 1.2, 1.6, 2, 2.4, 3.2, 4, 6, 8, 10].find((factor) => factor * power >= value * (1 - 1e-9)) ?? 10;
   return step * power;
 }
 

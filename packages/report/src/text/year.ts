@@ -1,17 +1,23 @@
 import { dateInWords, dateOfDay, dayOfDate, daysPerYear, monthInWords, monthNames } from '@wintergap/ground';
 import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
+import type { CommonAnswer, CommonFigures } from '@wintergap/study';
 import { monthlySums, type Summary, yearSum } from '@wintergap/tally';
 import { bankFacts, type YearResult } from '@wintergap/year';
+import { usualAndBad, yearsInWords } from '../common-words.js';
 import { count, dateText, figure, percent, wrap } from '../figures.js';
 import { lowestByMonth } from '../lowest-by-month.js';
 import { inVolumeUnit, temperatureText, volumeUnit } from '../shown-units.js';
 import { engineText } from './engine.js';
 import { plainTable } from './plain-table.js';
 
-/** The year as a page of text, 80 columns, answer first; `headline` gives its first sentences only. */
-export function yearText(result: YearResult, units: UnitSystem): string {
+/**
+ * The year as a page of text, 80 columns, answer first; `headline` gives its first sentences only.
+ *
+ * @param common what the common years say of this design; without it the page is about the file's year alone
+ */
+export function yearText(result: YearResult, units: UnitSystem, common?: CommonAnswer): string {
   return [
-    headline(result, units),
+    headline(result, units, common),
     monthsTable(result, units),
     engineText(result),
     bankText(result, units),
@@ -23,15 +29,9 @@ export function yearText(result: YearResult, units: UnitSystem): string {
 }
 
 /** The sentences that answer: engine, throttling, darkness. */
-export function headline({ summary, site }: YearResult, units: UnitSystem): string {
-  const { generator, throttle, array, load } = summary;
-  const fuel = formatQuantity(generator.fuelLitres, 'volume', units);
-  const cost = generator.fuelCost === null ? '' : `, ${figure(generator.fuelCost)} in money`;
-  const engine = !site.generator
-    ? `${site.name} has no generator.`
-    : generator.starts === 0
-      ? `${site.name}: the generator never runs.`
-      : `${site.name}: the generator runs ${figure(generator.hours)} h in ${count(generator.starts, 'start')} and burns ${fuel} of ${site.generator.fuel.kind}${cost}.`;
+export function headline(result: YearResult, units: UnitSystem, common?: CommonAnswer): string {
+  const { throttle, array, load } = result.summary;
+  const engine = engineSentence(result, units, common);
   const thrown = `${figure(throttle.kWh)} kWh thrown away, ${percent(throttle.kWh / (array.availableKWh || 1))} of what the array offered`;
   const throttling =
     throttle.firstDate === null || throttle.lastDate === null
@@ -44,6 +44,33 @@ export function headline({ summary, site }: YearResult, units: UnitSystem): stri
       ? 'No load stays dark.'
       : `${figure(load.darkKWh)} kWh of load stay dark, over ${figure(load.darkHours)} h.`;
   return [engine, throttling, dark].map((sentence) => wrap(sentence)).join('\n');
+}
+
+function engineSentence({ summary, site }: YearResult, units: UnitSystem, common: CommonAnswer | undefined): string {
+  if (!site.generator) return `${site.name} has no generator.`;
+  const { generator } = summary;
+  const fuel = formatQuantity(generator.fuelLitres, 'volume', units);
+  const cost = generator.fuelCost === null ? '' : `, ${figure(generator.fuelCost)} in money`;
+  const run = `${figure(generator.hours)} h in ${count(generator.starts, 'start')} and burns ${fuel} of ${site.generator.fuel.kind}${cost}`;
+  const own = common?.designs[0];
+  if (!common || !own || common.weather.count < 2) {
+    if (generator.starts === 0) return `${site.name}: the generator never runs.`;
+    return `${site.name}: the generator runs ${run}.`;
+  }
+  if (own.ranked.generatorHours.worst === 0 && generator.starts === 0) {
+    return `${site.name}: the generator never runs, in none of ${yearsInWords(common.weather)} nor in the file's.`;
+  }
+  const thisYear = generator.starts === 0 ? 'it never runs' : `it runs ${run}`;
+  return `${site.name}: the generator runs ${usualAndBad(own)} (${yearsInWords(common.weather)}); in the year of the file ${thisYear}.${outsideInWords(generator.hours, own)}`;
+}
+
+/** A sentence on a file's year that none of the common years is like. */
+function outsideInWords(fileHours: number, { hoursOfYears }: CommonFigures): string {
+  const least = Math.min(...hoursOfYears);
+  const most = Math.max(...hoursOfYears);
+  if (fileHours > most + 0.05) return ` That is more than in any of the others, ${figure(most)} h at most.`;
+  if (fileHours < least - 0.05) return ` That is less than in any of the others, ${figure(least)} h at least.`;
+  return '';
 }
 
 /** Out of season for less than this, and what is worth saying is when the charger does not throttle. */

@@ -7,6 +7,7 @@ import { judgedValue, yearsToFail } from './trial.js';
 const figures = (of: Partial<YearFigures>): YearFigures => ({
   weather: 'made up',
   generatorHours: 0,
+  generatorMonthHours: new Array(12).fill(0),
   starts: 0,
   fuelLitres: 0,
   darkHours: 0,

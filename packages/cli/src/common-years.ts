@@ -1,0 +1,45 @@
+import { type CommonAnswer, type CommonFigures, commonAnswer, type NamedSite, runDesigns } from '@wintergap/study';
+import type { Command } from 'commander';
+import { countProgress } from './progress.js';
+import { wholeOption } from './whole-option.js';
+
+/** What the user says of the weather years under an answer. */
+export interface CommonYearsOptions {
+  years?: string;
+  seed?: string;
+  workers?: string;
+}
+
+/** The options of every command whose answer rests on common weather years. */
+export function addCommonYearsOptions(command: Command): Command {
+  return command
+    .option('--years <n>', 'weather years under the answer; 1 for the year of the file alone (default: 25)')
+    .option('--seed <n>', 'fixes the made years (default: 1)')
+    .option('--workers <n>', 'years run at the same time (default: one for each processor)');
+}
+
+/** The options as the study takes them. */
+export function commonWish({ years, seed, workers }: CommonYearsOptions) {
+  return {
+    ...(years !== undefined && { years: wholeOption('--years', years, 1, 10_000) }),
+    ...(seed !== undefined && { seed: wholeOption('--seed', seed, 0, 2 ** 32) }),
+    ...(workers !== undefined && { workers: wholeOption('--workers', workers, 1, 256) }),
+  };
+}
+
+/** Runs designs over common years, with a bar on stderr while it lasts; the first design is the base. */
+export async function commonYearsOf(designs: readonly NamedSite[], options: CommonYearsOptions): Promise<CommonAnswer> {
+  const wish = commonWish(options);
+  const progress = countProgress('years');
+  try {
+    return commonAnswer(await runDesigns(designs, { ...wish, onYear: progress.reached }));
+  } finally {
+    progress.stop();
+  }
+}
+
+/** What the common years say of one design, as JSON carries it beside the summary of the file's year. */
+export function commonJson({ weather, leaders, beatenBy }: CommonAnswer, figures: CommonFigures) {
+  const { name, ...rest } = figures;
+  return { weather, ...rest, isLeader: leaders.includes(name), beatenBy: beatenBy[name] ?? [] };
+}

@@ -1,0 +1,71 @@
+import { type Ranked, type RankedFigure, rankedFigures, rankYears } from '../outlook/rank.js';
+import { type DesignYears, isBetter, leadersOf, type Merit, meritDifference, meritOf } from './merit.js';
+import { type PairedDifference, type YearsMean, yearsMean } from './paired-difference.js';
+import type { CommonRun } from './run-designs.js';
+
+/** One design over the common years: its usual and its bad year, and what it has more than the base. */
+export interface CommonFigures {
+  name: string;
+  ranked: Record<RankedFigure, Ranked>;
+  generatorHours: YearsMean;
+  fuelLitres: YearsMean;
+  darkKWh: YearsMean;
+  /** Mean engine hours of each month, January first. */
+  monthHours: number[];
+  /** Engine hours of each year, in the order of the years. */
+  hoursOfYears: number[];
+  /** Less the base, year by year; of the base itself, nothing. */
+  againstBase: { generatorHours: PairedDifference; darkKWh: PairedDifference } | null;
+}
+
+/** Designs over common years. */
+export interface CommonAnswer {
+  weather: CommonRun['weather'];
+  merit: Merit;
+  /** The base first. */
+  designs: CommonFigures[];
+  /** Names of the designs that no other is better than: one, or those that chance does not tell apart. */
+  leaders: string[];
+  /** Of each design, the names of those that are better than it beyond chance. */
+  beatenBy: Record<string, string[]>;
+}
+
+/** What common years say of designs; the first is the base that the others are held against. */
+export function commonAnswer({ weather, designs }: CommonRun): CommonAnswer {
+  const merit = meritOf(designs);
+  const [base] = designs;
+  return {
+    weather,
+    merit,
+    designs: designs.map((design) => figuresOf(design, design === base ? null : base!)),
+    leaders: leadersOf(designs).map(({ name }) => name),
+    beatenBy: Object.fromEntries(
+      designs.map((design) => [
+        design.name,
+        designs.filter((other) => other !== design && isBetter(other, design)).map(({ name }) => name),
+      ]),
+    ),
+  };
+}
+
+function figuresOf(design: DesignYears, base: DesignYears | null): CommonFigures {
+  const { name, years } = design;
+  const figures = Object.keys(rankedFigures) as RankedFigure[];
+  const of = (figure: 'generatorHours' | 'fuelLitres' | 'darkKWh') => years.map((year) => year[figure]);
+  return {
+    name,
+    ranked: Object.fromEntries(figures.map((figure) => [figure, rankYears(years, figure)])) as CommonFigures['ranked'],
+    generatorHours: yearsMean(of('generatorHours')),
+    fuelLitres: yearsMean(of('fuelLitres')),
+    darkKWh: yearsMean(of('darkKWh')),
+    monthHours: Array.from({ length: 12 }, (_, month) => {
+      const hours = years.map(({ generatorMonthHours }) => generatorMonthHours[month] ?? 0);
+      return hours.reduce((sum, value) => sum + value, 0) / years.length;
+    }),
+    hoursOfYears: of('generatorHours'),
+    againstBase: base && {
+      generatorHours: meritDifference(design, base, 'generatorHours'),
+      darkKWh: meritDifference(design, base, 'darkKWh'),
+    },
+  };
+}
