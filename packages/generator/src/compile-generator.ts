@@ -1,4 +1,4 @@
-import { mustLie, OutOfRangeError } from '@wintergap/ground';
+import { daysPerYear, hoursPerYear, mustLie, OutOfRangeError } from '@wintergap/ground';
 import { ratedPowerYear } from './derating.js';
 import { exerciseMask } from './exercise.js';
 import { type FuelLine, fuelLine } from './fuel-line.js';
@@ -69,15 +69,15 @@ export function compileGenerator(settings: GeneratorSettings, place: GeneratorPl
   const { firstWeekday = 1 } = place;
   const toBus = output.bus === 'dc' ? (output.efficiency ?? 1) : 1;
   const ratedW = ratedPowerYear(settings, place.elevationM, place.airC);
-  if (toBus < 1) for (let h = 0; h < 8760; h++) ratedW[h]! *= toBus;
+  if (toBus < 1) for (let h = 0; h < hoursPerYear; h++) ratedW[h]! *= toBus;
   const line = fuelLine(settings.fuel, output.powerW);
 
   const accepted = acceptedMask(settings.accepted ?? {}, firstWeekday);
-  const exerciseAt = settings.exercise ? exerciseMask(settings.exercise, accepted) : new Uint8Array(8760);
+  const exerciseAt = settings.exercise ? exerciseMask(settings.exercise, accepted) : new Uint8Array(hoursPerYear);
   const startAllowed = watchedMask(settings.start);
-  for (let h = 0; h < 8760; h++) if (accepted[h] === 0) startAllowed[h] = 0;
+  for (let h = 0; h < hoursPerYear; h++) if (accepted[h] === 0) startAllowed[h] = 0;
   const startBelow = startThresholdYear(settings.start, startAllowed, place.dailySunWhM2);
-  for (let h = 0; h < 8760; h++) if (exerciseAt[h] === 1) startAllowed[h] = 1;
+  for (let h = 0; h < hoursPerYear; h++) if (exerciseAt[h] === 1) startAllowed[h] = 1;
   const endsRun = settings.accepted?.endsRun ?? true;
 
   let startBelowV = 0;
@@ -100,7 +100,7 @@ export function compileGenerator(settings: GeneratorSettings, place: GeneratorPl
     fuelIdleLPerH: line.fuelIdleLPerH,
     fuelLPerWh: line.fuelLPerWh / toBus,
     startAllowed,
-    runAllowed: endsRun ? accepted : new Uint8Array(8760).fill(1),
+    runAllowed: endsRun ? accepted : new Uint8Array(hoursPerYear).fill(1),
     startBelow,
     startBelowV,
     startBelowVForH,
@@ -139,7 +139,7 @@ function checkSettings(settings: GeneratorSettings): void {
       throw new OutOfRangeError(`stop above must be higher than start below ${highestStart}, got ${rule.above}`);
     }
   }
-  mustLie('fullEveryDays', settings.fullEveryDays ?? 0, 0, 365);
+  mustLie('fullEveryDays', settings.fullEveryDays ?? 0, 0, daysPerYear);
   mustLie('minimumRunH', settings.minimumRunH ?? 0, 0, 168);
   mustLie('warmUpMin', settings.warmUpMin ?? 0, 0, 120);
   mustLie('coolDownMin', settings.coolDownMin ?? 0, 0, 120);

@@ -36,7 +36,7 @@ export function ratedPowerYear(settings: GeneratorSettings, elevationM: number, 
     mustLie('derating.freeC', derating.freeC, -100, 100);
     mustLie('derating.perK', derating.perK, 0, 1);
   }
-  const ratedW = new Float64Array(8760);
-  for (let h = 0; h < 8760; h++) ratedW[h] = powerW * deratedShare(derating, elevationM, airC[h]!);
+  const ratedW = new Float64Array(hoursPerYear);
+  for (let h = 0; h < hoursPerYear; h++) ratedW[h] = powerW * deratedShare(derating, elevationM, airC[h]!);
   return ratedW;
 }

@@ -1,4 +1,4 @@
-import { mustLie, OutOfRangeError } from '@wintergap/ground';
+import { daysPerYear, hoursPerYear, mustLie, OutOfRangeError } from '@wintergap/ground';
 
 export interface Exercise {
   everyDays: number;
@@ -13,7 +13,7 @@ export interface Exercise {
  * interval.
  */
 export function exerciseMask({ everyDays, minutes, atHour = 10 }: Exercise, accepted: Uint8Array): Uint8Array {
-  mustLie('exercise.everyDays', everyDays, 1, 365);
+  mustLie('exercise.everyDays', everyDays, 1, daysPerYear);
   mustLie('exercise.minutes', minutes, 1, 600);
   mustLie('exercise.atHour', atHour, 0, 23);
   if (!Number.isInteger(everyDays) || !Number.isInteger(atHour)) {
@@ -21,10 +21,10 @@ export function exerciseMask({ everyDays, minutes, atHour = 10 }: Exercise, acce
       `exercise must be every whole number of days at a whole hour, got ${everyDays} and ${atHour}`,
     );
   }
-  const mask = new Uint8Array(8760);
-  for (let day = everyDays - 1; day < 365; day += everyDays) {
+  const mask = new Uint8Array(hoursPerYear);
+  for (let day = everyDays - 1; day < daysPerYear; day += everyDays) {
     const due = day * 24 + atHour;
-    const last = Math.min(due + everyDays * 24, 8760);
+    const last = Math.min(due + everyDays * 24, hoursPerYear);
     for (let h = due; h < last; h++) {
       if (accepted[h] !== 1) continue;
       mask[h] = 1;

@@ -1,4 +1,4 @@
-import { mustLie, OutOfRangeError } from '@wintergap/ground';
+import { daysPerYear, hoursPerYear, monthOfDay, mustLie, OutOfRangeError } from '@wintergap/ground';
 
 /** When people accept the noise of a running engine. */
 export interface HoursAccepted {
@@ -11,8 +11,6 @@ export interface HoursAccepted {
   /** Whether a run under way ends when these hours do; otherwise they only bar starts. Yes unless given. */
   endsRun?: boolean;
 }
-
-const monthEndDay = [31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334, 365];
 
 /**
  * 1 for each hour of the year in which the engine is accepted, 0 for the others. What runs past midnight belongs to
@@ -34,14 +32,13 @@ export function acceptedMask(accepted: HoursAccepted, firstWeekday: number): Uin
   }
   for (const month of months ?? []) mustLie('accepted month', month, 1, 12);
   for (const weekday of weekdays ?? []) mustLie('accepted weekday', weekday, 0, 6);
-  const mask = new Uint8Array(8760);
-  for (let day = 0; day < 365; day++) {
-    const month = 1 + monthEndDay.findIndex((end) => day < end);
-    if (months && !months.includes(month)) continue;
+  const mask = new Uint8Array(hoursPerYear);
+  for (let day = 0; day < daysPerYear; day++) {
+    if (months && !months.includes(1 + monthOfDay(day))) continue;
     if (weekdays && !weekdays.includes((firstWeekday + day) % 7)) continue;
     for (const [from, to] of hours) {
       const end = to > from ? to : to + 24;
-      for (let hour = from; hour < end; hour++) mask[(day * 24 + hour) % 8760] = 1;
+      for (let hour = from; hour < end; hour++) mask[(day * 24 + hour) % hoursPerYear] = 1;
     }
   }
   return mask;

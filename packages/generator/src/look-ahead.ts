@@ -1,4 +1,4 @@
-import { mustLie, OutOfRangeError } from '@wintergap/ground';
+import { daysPerYear, hoursPerYear, mustLie, OutOfRangeError } from '@wintergap/ground';
 
 export interface LookAhead {
   /** Sun of each day, Wh/m2, on the plane or on the flat: the same as `dullBelowWhM2`. */
@@ -18,17 +18,17 @@ const todayKnownFromHour = 18;
  * The day after 31 December is 1 January.
  */
 export function lookAheadMask({ dailySunWhM2, dullBelowWhM2, honesty }: LookAhead): Uint8Array {
-  if (dailySunWhM2.length !== 365) {
-    throw new OutOfRangeError(`dailySunWhM2 must hold 365 days, got ${dailySunWhM2.length}`);
+  if (dailySunWhM2.length !== daysPerYear) {
+    throw new OutOfRangeError(`dailySunWhM2 must hold ${daysPerYear} days, got ${dailySunWhM2.length}`);
   }
-  for (let day = 0; day < 365; day++) mustLie(`dailySunWhM2 of day ${day}`, dailySunWhM2[day]!, 0, 50_000);
+  for (let day = 0; day < daysPerYear; day++) mustLie(`dailySunWhM2 of day ${day}`, dailySunWhM2[day]!, 0, 50_000);
   mustLie('dullBelowWhM2', dullBelowWhM2, 0, 50_000);
-  const mask = new Uint8Array(8760);
-  for (let h = 0; h < 8760; h++) {
+  const mask = new Uint8Array(hoursPerYear);
+  for (let h = 0; h < hoursPerYear; h++) {
     const today = Math.floor(h / 24);
-    const seen = h % 24 < todayKnownFromHour ? today + 364 : today;
+    const seen = h % 24 < todayKnownFromHour ? today + daysPerYear - 1 : today;
     const guide = honesty === 'perfect' ? today + 1 : seen;
-    if (dailySunWhM2[guide % 365]! < dullBelowWhM2) mask[h] = 1;
+    if (dailySunWhM2[guide % daysPerYear]! < dullBelowWhM2) mask[h] = 1;
   }
   return mask;
 }

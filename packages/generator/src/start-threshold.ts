@@ -1,4 +1,4 @@
-import { mustLie, OutOfRangeError } from '@wintergap/ground';
+import { hoursPerYear, mustLie, OutOfRangeError } from '@wintergap/ground';
 import { lookAheadMask } from './look-ahead.js';
 
 /** What starts the engine. States of charge are 0 to 1. */
@@ -45,10 +45,10 @@ function looksAt(rule: StartRule): readonly number[] | undefined {
 
 /** 1 for each hour in which any of the rules could start the engine, 0 where nobody and nothing looks. */
 export function watchedMask(rules: readonly StartRule[]): Uint8Array {
-  const mask = new Uint8Array(8760);
+  const mask = new Uint8Array(hoursPerYear);
   for (const rule of rules) {
     const hours = looksAt(rule);
-    for (let h = 0; h < 8760; h++) if (!hours || hours.includes(h % 24)) mask[h] = 1;
+    for (let h = 0; h < hoursPerYear; h++) if (!hours || hours.includes(h % 24)) mask[h] = 1;
   }
   return mask;
 }
@@ -66,8 +66,9 @@ export function startThresholdYear(
   dailySunWhM2?: Float64Array,
 ): Float64Array {
   checkStartRules(rules);
-  if (allowed.length !== 8760) throw new OutOfRangeError(`allowed must hold 8760 hours, got ${allowed.length}`);
-  const threshold = new Float64Array(8760);
+  if (allowed.length !== hoursPerYear)
+    throw new OutOfRangeError(`allowed must hold ${hoursPerYear} hours, got ${allowed.length}`);
+  const threshold = new Float64Array(hoursPerYear);
   for (const rule of rules) {
     if (rule.kind === 'voltage') continue;
     const hours = looksAt(rule);
@@ -76,7 +77,7 @@ export function startThresholdYear(
       if (!dailySunWhM2) throw new TypeError('a dull-tomorrow start rule needs dailySunWhM2');
       dull = lookAheadMask({ dailySunWhM2, dullBelowWhM2: rule.dullBelowWhM2, honesty: rule.honesty });
     }
-    for (let h = 0; h < 8760; h++) {
+    for (let h = 0; h < hoursPerYear; h++) {
       if (allowed[h] === 0 || dull?.[h] === 0 || (hours && !hours.includes(h % 24))) continue;
       if (rule.below > threshold[h]!) threshold[h] = rule.below;
     }

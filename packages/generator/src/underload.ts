@@ -21,7 +21,7 @@ export function underload(outputWh: Float64Array, engineH: Float64Array, generat
   mustHold('engineH', engineH, hoursPerYear, 0, 1 + 1e-9);
   let hours = 0;
   let all = 0;
-  for (let h = 0; h < 8760; h++) {
+  for (let h = 0; h < hoursPerYear; h++) {
     const ran = engineH[h]!;
     all += ran;
     if (ran > 0 && outputWh[h]! < generator.minimumLoadW * ran) hours += ran;

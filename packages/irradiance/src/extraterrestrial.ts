@@ -1,9 +1,9 @@
-import { radiansPerDegree as rad } from '@wintergap/ground';
+import { daysPerYear, radiansPerDegree as rad } from '@wintergap/ground';
 
 /** Total solar irradiance at the mean distance, W/m2. Kopp and Lean (2011), Geophys. Res. Lett. 38, L01706. */
 export const solarConstantWm2 = 1361;
 
-const dayAngle = (day: number): number => (2 * Math.PI * day) / 365;
+const dayAngle = (day: number): number => (2 * Math.PI * day) / daysPerYear;
 
 /**
  * Square of mean over actual distance to the sun, 0.967 to 1.035.

@@ -17,7 +17,7 @@ export function converterYear(dcW: Float64Array, converter: Converter): Float64A
   mustLie('converter efficiency', converter.efficiency, 0.1, 1);
   mustLie('converter idleW', converter.idleW, 0, 1e6);
   mustHold('dcW', dcW, hoursPerYear, 0, 1e12);
-  const inputW = new Float64Array(8760);
-  for (let h = 0; h < 8760; h++) inputW[h] = converterInputW(dcW[h]!, converter);
+  const inputW = new Float64Array(hoursPerYear);
+  for (let h = 0; h < hoursPerYear; h++) inputW[h] = converterInputW(dcW[h]!, converter);
   return inputW;
 }

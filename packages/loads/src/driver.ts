@@ -1,4 +1,4 @@
-import { hoursPerYear, mustHold, mustLie, OutOfRangeError } from '@wintergap/ground';
+import { daysPerYear, hoursPerYear, mustHold, mustLie, OutOfRangeError } from '@wintergap/ground';
 import { checkSpans, type DaySpan, isWithinSpans } from './schedule.js';
 
 /** What beside its schedule decides how long an appliance runs. */
@@ -46,7 +46,7 @@ export function drive(name: string, share: Float64Array, driver: Driver, context
       driveByCold(name, share, driver.belowC, driver.fullAtC, context.airC);
       return;
     case 'daylight':
-      for (let h = 0; h < 8760; h++) share[h]! *= 1 - context.upShare[h]!;
+      for (let h = 0; h < hoursPerYear; h++) share[h]! *= 1 - context.upShare[h]!;
       return;
     case 'room':
       driveByRoom(name, share, driver.referenceC, driver.perK, roomTemperature(name, driver.room, context));
@@ -54,7 +54,7 @@ export function drive(name: string, share: Float64Array, driver: Driver, context
     case 'guests':
       checkSpans(name, driver.periods);
       for (const { times } of driver.periods) mustLie(`${name}: times`, times, 0, 100);
-      for (let day = 0; day < 365; day++) {
+      for (let day = 0; day < daysPerYear; day++) {
         for (const period of driver.periods) {
           if (!isWithinSpans(day, [period])) continue;
           for (let h = day * 24; h < day * 24 + 24; h++) share[h]! *= period.times;
@@ -72,12 +72,12 @@ function driveByCold(
 ): void {
   mustLie(`${name}: belowC`, belowC, -60, 60);
   if (fullAtC === undefined) {
-    for (let h = 0; h < 8760; h++) if (airC[h]! >= belowC) share[h] = 0;
+    for (let h = 0; h < hoursPerYear; h++) if (airC[h]! >= belowC) share[h] = 0;
     return;
   }
   mustLie(`${name}: fullAtC`, fullAtC, -90, 60);
   if (fullAtC >= belowC) throw new OutOfRangeError(`${name}: fullAtC must be below belowC ${belowC}, got ${fullAtC}`);
-  for (let h = 0; h < 8760; h++) {
+  for (let h = 0; h < hoursPerYear; h++) {
     share[h]! *= Math.min(Math.max((belowC - airC[h]!) / (belowC - fullAtC), 0), 1);
   }
 }
@@ -85,7 +85,7 @@ function driveByCold(
 function driveByRoom(name: string, share: Float64Array, referenceC: number, perK: number, roomC: Float64Array): void {
   mustLie(`${name}: referenceC`, referenceC, -60, 60);
   mustLie(`${name}: perK`, perK, 0, 1);
-  for (let h = 0; h < 8760; h++) {
+  for (let h = 0; h < hoursPerYear; h++) {
     share[h] = Math.min(share[h]! * Math.max(1 + perK * (roomC[h]! - referenceC), 0), 1);
   }
 }
@@ -101,7 +101,7 @@ function roomTemperature(name: string, room: RoomTemperature | undefined, contex
   }
   mustLie(`${name}: aboveOutdoorK`, room.aboveOutdoorK, -40, 60);
   mustLie(`${name}: atLeastC`, room.atLeastC, -90, 40);
-  const roomC = new Float64Array(8760);
-  for (let h = 0; h < 8760; h++) roomC[h] = Math.max(context.airC[h]! + room.aboveOutdoorK, room.atLeastC);
+  const roomC = new Float64Array(hoursPerYear);
+  for (let h = 0; h < hoursPerYear; h++) roomC[h] = Math.max(context.airC[h]! + room.aboveOutdoorK, room.atLeastC);
   return roomC;
 }

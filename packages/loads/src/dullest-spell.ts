@@ -1,4 +1,4 @@
-import { hoursPerYear, mustHold, mustLie, OutOfRangeError } from '@wintergap/ground';
+import { daysPerYear, hoursPerYear, mustHold, mustLie, OutOfRangeError } from '@wintergap/ground';
 
 export interface DullestSpell {
   /** First day of the spell, 0 for 1 January. */
@@ -17,15 +17,15 @@ export interface DullestSpell {
  */
 export function dullestSpell(ghiWm2: Float64Array, days: number): DullestSpell {
   mustHold('ghiWm2', ghiWm2, hoursPerYear, 0, 2000);
-  mustLie('days', days, 1, 365);
+  mustLie('days', days, 1, daysPerYear);
   if (!Number.isInteger(days)) throw new OutOfRangeError(`days must be whole, got ${days}`);
-  const daily = new Float64Array(365);
-  for (let h = 0; h < 8760; h++) daily[Math.floor(h / 24)]! += ghiWm2[h]!;
+  const daily = new Float64Array(daysPerYear);
+  for (let h = 0; h < hoursPerYear; h++) daily[Math.floor(h / 24)]! += ghiWm2[h]!;
   let firstDay = 0;
   let least = Number.POSITIVE_INFINITY;
-  for (let first = 0; first < 365; first++) {
+  for (let first = 0; first < daysPerYear; first++) {
     let sum = 0;
-    for (let day = first; day < first + days; day++) sum += daily[day % 365]!;
+    for (let day = first; day < first + days; day++) sum += daily[day % daysPerYear]!;
     if (sum < least) {
       least = sum;
       firstDay = first;

@@ -1,3 +1,4 @@
+import { hoursPerYear } from '@wintergap/ground';
 import { checkInverter, type Inverter } from './inverter.js';
 import type { LoadYear } from './load-year.js';
 
@@ -20,7 +21,7 @@ export function inverterFit(load: LoadYear, inverter: Inverter): InverterFit {
   let hoursAboveRating = 0;
   let darkWh = 0;
   let largestHourW = 0;
-  for (let h = 0; h < 8760; h++) {
+  for (let h = 0; h < hoursPerYear; h++) {
     const acW = load.acW[h]!;
     largestHourW = Math.max(largestHourW, acW);
     if (acW <= inverter.powerW) continue;

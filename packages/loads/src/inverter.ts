@@ -68,7 +68,7 @@ export function inverterEfficiency(acW: number, inverter: Inverter): number {
 export function inverterYear(acW: Float64Array, inverter: Inverter): Float64Array {
   checkInverter(inverter);
   mustHold('acW', acW, hoursPerYear, 0, 1e12);
-  const dcW = new Float64Array(8760);
-  for (let h = 0; h < 8760; h++) dcW[h] = inverterInputW(Math.min(acW[h]!, inverter.powerW), inverter);
+  const dcW = new Float64Array(hoursPerYear);
+  for (let h = 0; h < hoursPerYear; h++) dcW[h] = inverterInputW(Math.min(acW[h]!, inverter.powerW), inverter);
   return dcW;
 }

@@ -1,4 +1,4 @@
-import { mustLie, OutOfRangeError } from '@wintergap/ground';
+import { daysPerYear, hoursPerYear, mustLie, OutOfRangeError } from '@wintergap/ground';
 import type { Bus } from './appliance.js';
 
 /** Something out of the ordinary: a party, a construction week, laundry after a journey. */
@@ -25,13 +25,13 @@ export interface LoadEvent {
 export function addEvent(loadW: Float64Array, event: LoadEvent, dullSpellDay: number | undefined): void {
   const { name, startHour, hours, uses, daysInRow = 1 } = event;
   mustLie(`${name}: startHour`, startHour, 0, 24);
-  mustLie(`${name}: hours`, hours, 1 / 60, 8760);
-  mustLie(`${name}: daysInRow`, daysInRow, 1, 365);
+  mustLie(`${name}: hours`, hours, 1 / 60, hoursPerYear);
+  mustLie(`${name}: daysInRow`, daysInRow, 1, daysPerYear);
   if ('powerW' in uses) mustLie(`${name}: powerW`, uses.powerW, 0, 1e9);
   else mustLie(`${name}: energyWh`, uses.energyWh, 0, 1e12);
   const firstDay = event.day === 'dullest-spell' ? dullSpellDay : event.day;
   if (firstDay === undefined) throw new TypeError(`${name}: placed in the dullest spell, but no such day is given`);
-  mustLie(`${name}: day`, firstDay, 0, 364);
+  mustLie(`${name}: day`, firstDay, 0, daysPerYear - 1);
   if (!Number.isInteger(firstDay) || !Number.isInteger(daysInRow)) {
     throw new OutOfRangeError(`${name}: day and daysInRow must be whole, got ${firstDay} and ${daysInRow}`);
   }
@@ -40,7 +40,7 @@ export function addEvent(loadW: Float64Array, event: LoadEvent, dullSpellDay: nu
     const start = day * 24 + startHour;
     const end = start + hours;
     for (let h = Math.floor(start); h < end; h++) {
-      loadW[h % 8760]! += powerW * (Math.min(h + 1, end) - Math.max(h, start));
+      loadW[h % hoursPerYear]! += powerW * (Math.min(h + 1, end) - Math.max(h, start));
     }
   }
 }

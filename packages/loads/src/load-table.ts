@@ -1,4 +1,4 @@
-import { mustLie } from '@wintergap/ground';
+import { hoursPerYear, mustLie } from '@wintergap/ground';
 import Papa from 'papaparse';
 import { fillGaps, type LoadGap } from './load-gap.js';
 import { LoadTableError } from './load-table-error.js';
@@ -79,12 +79,12 @@ export function readLoadTable(text: string, options: LoadTableOptions): Measured
   const acW = hourlyYear(acSlots, stepMinutes, firstHour);
   const dcW = hourlyYear(dcSlots, stepMinutes, firstHour);
   let energyWhYear = 0;
-  for (let h = 0; h < 8760; h++) energyWhYear += acW[h]! + dcW[h]!;
+  for (let h = 0; h < hoursPerYear; h++) energyWhYear += acW[h]! + dcW[h]!;
   if (scaleToKWh !== undefined) {
     if (energyWhYear <= 0)
       throw new LoadTableError(`${source}: holds no energy, so it cannot be scaled to ${scaleToKWh} kWh`);
     const scale = (scaleToKWh * 1000) / energyWhYear;
-    for (let h = 0; h < 8760; h++) {
+    for (let h = 0; h < hoursPerYear; h++) {
       acW[h]! *= scale;
       dcW[h]! *= scale;
     }
@@ -143,9 +143,9 @@ function readPower(cell: string, column: ValueColumn, stepMinutes: number, where
  * @param firstHour hour of the table that 1 January begins with
  */
 function hourlyYear(slots: Float64Array, stepMinutes: number, firstHour: number): Float64Array {
-  const hourly = new Float64Array(8760);
+  const hourly = new Float64Array(hoursPerYear);
   const perHour = 60 / stepMinutes;
-  for (let h = 0; h < 8760; h++) {
+  for (let h = 0; h < hoursPerYear; h++) {
     const first = (firstHour + h) * perHour;
     if (perHour <= 1) {
       hourly[h] = slots[Math.floor(first + 1e-9) % slots.length]!;

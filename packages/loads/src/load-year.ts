@@ -59,11 +59,11 @@ export function loadYear(
   mustHold('airC', context.airC, hoursPerYear, -90, 70);
   mustHold('upShare', context.upShare, hoursPerYear, 0, 1);
   if (context.roomC) mustHold('roomC', context.roomC, hoursPerYear, -60, 80);
-  const acW = new Float64Array(8760);
-  const dcW = new Float64Array(8760);
-  const coincidentW = new Float64Array(8760);
-  const surgeW = new Float64Array(8760);
-  const surgeOf = new Int32Array(8760).fill(-1);
+  const acW = new Float64Array(hoursPerYear);
+  const dcW = new Float64Array(hoursPerYear);
+  const coincidentW = new Float64Array(hoursPerYear);
+  const surgeW = new Float64Array(hoursPerYear);
+  const surgeOf = new Int32Array(hoursPerYear).fill(-1);
   const items: LoadItem[] = [];
 
   for (let index = 0; index < appliances.length; index++) {
@@ -75,7 +75,7 @@ export function loadYear(
     const startW = surgePowerW(appliance);
     const onBusW = bus === 'ac' ? acW : dcW;
     const item: LoadItem = { name, bus, energyWhYear: 0, monthsWh: new Float64Array(12), standbyWhYear: 0 };
-    for (let h = 0; h < 8760; h++) {
+    for (let h = 0; h < hoursPerYear; h++) {
       const running = share[h]!;
       const idleW = count * standbyW * Math.max(1 - running, 0);
       const meanW = count * powerW * running + idleW;
@@ -95,7 +95,7 @@ export function loadYear(
     items.push(item);
   }
   for (const event of events) {
-    const eventW = new Float64Array(8760);
+    const eventW = new Float64Array(hoursPerYear);
     addEvent(eventW, event, context.dullSpellDay);
     items.push(itemOf(event.name, event.bus, eventW));
     add(eventW, event.bus === 'ac' ? [acW, coincidentW] : [dcW]);
@@ -109,7 +109,7 @@ export function loadYear(
 
   let largestSurge: LargestSurge | null = null;
   let coincidentAcW = 0;
-  for (let h = 0; h < 8760; h++) {
+  for (let h = 0; h < hoursPerYear; h++) {
     coincidentAcW = Math.max(coincidentAcW, coincidentW[h]!);
     const powerW = acW[h]! + surgeW[h]!;
     if (surgeOf[h]! < 0 || (largestSurge && powerW <= largestSurge.powerW)) continue;
@@ -119,12 +119,12 @@ export function loadYear(
 }
 
 function add(loadW: Float64Array, totals: readonly Float64Array[]): void {
-  for (const totalW of totals) for (let h = 0; h < 8760; h++) totalW[h]! += loadW[h]!;
+  for (const totalW of totals) for (let h = 0; h < hoursPerYear; h++) totalW[h]! += loadW[h]!;
 }
 
 function itemOf(name: string, bus: Bus, loadW: Float64Array): LoadItem {
   const item: LoadItem = { name, bus, energyWhYear: 0, monthsWh: new Float64Array(12), standbyWhYear: 0 };
-  for (let h = 0; h < 8760; h++) {
+  for (let h = 0; h < hoursPerYear; h++) {
     item.energyWhYear += loadW[h]!;
     item.monthsWh[monthOf[h]!]! += loadW[h]!;
   }

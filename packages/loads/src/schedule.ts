@@ -1,4 +1,4 @@
-import { mustLie, OutOfRangeError } from '@wintergap/ground';
+import { dayIsWithin, daysPerYear, hoursPerYear, monthOfDay, mustLie, OutOfRangeError } from '@wintergap/ground';
 
 /** A span of the year, both days included, 0 for 1 January; `{ fromDay: 334, toDay: 58 }` is the winter. */
 export interface DaySpan {
@@ -21,21 +21,16 @@ export interface Schedule {
   season?: readonly DaySpan[] | { months: readonly number[] };
 }
 
-const monthEndDay = [31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334, 365];
-
 /** Day of the year falls into one of the spans, which may run over the end of the year. */
 export function isWithinSpans(day: number, spans: readonly DaySpan[]): boolean {
-  for (const { fromDay, toDay } of spans) {
-    if (fromDay <= toDay ? day >= fromDay && day <= toDay : day >= fromDay || day <= toDay) return true;
-  }
-  return false;
+  return spans.some(({ fromDay, toDay }) => dayIsWithin(day, fromDay, toDay));
 }
 
 /** Throws unless every span lies within the year. */
 export function checkSpans(name: string, spans: readonly DaySpan[]): void {
   for (const { fromDay, toDay } of spans) {
-    mustLie(`${name}: fromDay`, fromDay, 0, 364);
-    mustLie(`${name}: toDay`, toDay, 0, 364);
+    mustLie(`${name}: fromDay`, fromDay, 0, daysPerYear - 1);
+    mustLie(`${name}: toDay`, toDay, 0, daysPerYear - 1);
   }
 }
 
@@ -56,20 +51,20 @@ export function scheduledShare(name: string, schedule: Schedule, firstWeekday: n
   if (season && 'months' in season) for (const month of season.months) mustLie(`${name}: month`, month, 1, 12);
   else if (season) checkSpans(name, season);
 
-  const share = new Float64Array(8760);
-  for (let day = 0; day < 365; day++) {
+  const share = new Float64Array(hoursPerYear);
+  for (let day = 0; day < daysPerYear; day++) {
     if (!weekdays.includes((firstWeekday + day) % 7)) continue;
     if (season && !isInSeason(day, season)) continue;
-    for (let k = 0; k < 48; k++) if (allowed[k]! > 0) share[(day * 24 + k) % 8760]! += allowed[k]! * running;
+    for (let k = 0; k < 48; k++) if (allowed[k]! > 0) share[(day * 24 + k) % hoursPerYear]! += allowed[k]! * running;
   }
   // Windows that meet at a fraction of an hour may add up to a hair more than the hour.
-  for (let h = 0; h < 8760; h++) if (share[h]! > 1) share[h] = 1;
+  for (let h = 0; h < hoursPerYear; h++) if (share[h]! > 1) share[h] = 1;
   return share;
 }
 
 function isInSeason(day: number, season: NonNullable<Schedule['season']>): boolean {
   if (!('months' in season)) return isWithinSpans(day, season);
-  return season.months.includes(1 + monthEndDay.findIndex((end) => day < end));
+  return season.months.includes(1 + monthOfDay(day));
 }
 
 /** Allowed share of the 48 hours that begin with the day on which the windows open. */
