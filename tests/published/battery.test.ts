@@ -1,5 +1,6 @@
 import {
   acidFreezingC,
+  capacityByDischargeTime,
   capacityByRate,
   capacityByTemperature,
   createBank,
@@ -7,6 +8,7 @@ import {
   finalCellV,
   gassingCellV,
   leadAcidChargeEfficiency,
+  rateWeightOf,
 } from '@wintergap/battery';
 import { expect, test } from 'vitest';
 
@@ -33,6 +35,34 @@ test('a bank emptied in 20 or 100 hours gives about a fifth and a half more than
   expect(capacityByRate(1)).toBeCloseTo(1, 9);
   expect(capacityByRate(0.59)).toBeCloseTo(1.18, 2);
   expect(capacityByRate(0.149)).toBeCloseTo(1.49, 2);
+});
+
+// Peukert's exponent, I^n t = constant, as textbooks give it: 1.05-1.15 AGM, 1.1-1.25 gel, 1.2-1.6 flooded (from memory).
+// Between two discharge times n = 1 / (1 - ln(C2/C1) / ln(t2/t1)).
+test('capacity by rate is that of flooded cells by their Peukert exponents', () => {
+  const exponent = (fastH: number, slowH: number) =>
+    1 / (1 - Math.log(capacityByDischargeTime(slowH) / capacityByDischargeTime(fastH)) / Math.log(slowH / fastH));
+  for (const [fastH, slowH] of [
+    [5, 20],
+    [5, 100],
+    [10, 100],
+    [20, 100],
+  ] as const) {
+    expect(exponent(fastH, slowH)).toBeGreaterThan(1.16);
+    expect(exponent(fastH, slowH)).toBeLessThan(1.6);
+  }
+});
+
+// Recomputed from the printed equation with I = C20/20 and C100/100; flooded deep-cycle labels run 1.08-1.12 and
+// 1.25-1.4 (common practice, no source): a label with two points brings the rule to them.
+test('C20 is 1.18 and C100 1.49 times C10, and 1.1 and 1.3 where the label says so', () => {
+  expect(capacityByDischargeTime(20)).toBeCloseTo(1.18, 2);
+  expect(capacityByDischargeTime(100)).toBeCloseTo(1.49, 2);
+  const weight = rateWeightOf({ capacityAh: 1000, atRateH: 20 }, { capacityAh: 1180, atRateH: 100 });
+  expect(capacityByDischargeTime(20, weight)).toBeGreaterThan(1.08);
+  expect(capacityByDischargeTime(20, weight)).toBeLessThan(1.15);
+  expect(capacityByDischargeTime(100, weight)).toBeGreaterThan(1.25);
+  expect(capacityByDischargeTime(100, weight)).toBeLessThan(1.4);
 });
 
 // IEEE 485, Table 1, cell size factors by temperature in degF, from memory; the capacity left is about the inverse.

@@ -1,3 +1,4 @@
+import { mustLie } from '@wintergap/ground';
 import type { Bank } from './bank.js';
 
 export interface AutonomyQuestion {
@@ -20,16 +21,14 @@ const steps = 500;
  * Integrates equal steps of charge: the voltage sags as the bank empties, so a constant power draws ever more current.
  * Self-discharge counts. Infinity only when neither load nor self-discharge takes anything.
  *
- * @throws RangeError for a load, state or floor out of range
+ * @throws OutOfRangeError for a load, state or floor out of range
  */
 export function autonomyDays(bank: Bank, question: AutonomyQuestion): number {
   const { averageLoadW, tempC, fromState = 1, floor = bank.floor } = question;
-  if (!(averageLoadW >= 0 && averageLoadW < 1e9)) {
-    throw new RangeError(`averageLoadW must be 0 or more, got ${averageLoadW}`);
-  }
-  if (!(tempC > -100 && tempC < 100)) throw new RangeError(`tempC must be -100 to 100, got ${tempC}`);
-  if (!(fromState >= 0 && fromState <= 1)) throw new RangeError(`fromState must be 0 to 1, got ${fromState}`);
-  if (!(floor >= 0 && floor <= 1)) throw new RangeError(`floor must be 0 to 1, got ${floor}`);
+  mustLie('averageLoadW', averageLoadW, 0, 1e9);
+  mustLie('tempC', tempC, -100, 100);
+  mustLie('fromState', fromState, bank.lowestState, 1);
+  mustLie('floor', floor, bank.lowestState, 1);
   const step = (fromState - floor) / steps;
   if (!(step > 0)) return 0;
   const selfA = bank.selfDischargePerHour(tempC) * bank.refAh;

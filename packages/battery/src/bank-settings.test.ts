@@ -32,10 +32,12 @@ test.each<[Partial<BankSettings>, RegExp]>([
   [{ voltageV: Number.NaN }, /voltageV/],
   [{ capacityAh: 0 }, /capacityAh must be .* got 0/],
   [{ atRateH: -3 }, /atRateH/],
-  [{ floor: 1.5 }, /floor must be 0 to 0.99, got 1.5/],
+  [{ floor: 1.5 }, /floor must be -0.5 to 0.99, got 1.5/],
   [{ absorptionV: 3.6 }, /absorptionV must be 2.1 to 2.8 V per cell/],
   [{ floatV: 2.5, absorptionV: 2.4 }, /floatV must not be above/],
   [{ agedCapacity: 0 }, /agedCapacity/],
+  [{ otherLabel: { capacityAh: 900, atRateH: 100 } }, /at 100 h must be 1.01 to 1.58 times that at 20 h, got 900 Ah/],
+  [{ otherLabel: { capacityAh: 1200, atRateH: 20 } }, /at 20 h must be/],
   [{ chemistry: 'nickel-iron' as never }, /chemistry must be one of flooded-lead-acid/],
 ])('%o is refused', (change, message) => {
   expect(() => resolveBank({ ...flooded, ...change } as BankSettings)).toThrow(message);

@@ -1,3 +1,4 @@
+import { mustLie, OutOfRangeError } from '@wintergap/ground';
 import { capacityAfterYears } from './capacity-after-years.js';
 import {
   type Chemistry,
@@ -6,14 +7,15 @@ import {
   type LeadAcidChemistry,
 } from './chemistry-defaults.js';
 import { type CyclesAtDepth, checkCycleTable } from './cycle-life.js';
+import { copettiRateWeight, type LabelPoint, rateWeightOf } from './lead-acid-capacity.js';
 
 interface SharedSettings {
   /** Nominal voltage of the bank, V: 12, 24, 48 (lead-acid), 12.8, 25.6, 51.2 (lithium; 12, 24, 48 are read as these). */
   voltageV: number;
-  /** Capacity on the label, Ah, and the discharge time it holds for, h. */
+  /** Capacity on the label, Ah, and the discharge time it holds for, h. The state of charge is counted against it. */
   capacityAh: number;
   atRateH: number;
-  /** Lowest state of charge the owner allows, 0..1. */
+  /** Lowest state of charge the owner allows; below 0 where a discharge slower than the label's may go on. */
   floor?: number | undefined;
   /** Age, years; used when `agedCapacity` is not known. */
   ageYears?: number | undefined;
@@ -38,6 +40,8 @@ interface SharedSettings {
 
 export interface LeadAcidSettings extends SharedSettings {
   chemistry: LeadAcidChemistry;
+  /** A second point of the label, which fixes how capacity changes with rate; Copetti's rule without it. */
+  otherLabel?: LabelPoint | undefined;
   /** Flooded cells only in practice, V at 25 degC, of one cell or of the bank. */
   equaliseV?: number | undefined;
   /** Change of all set voltages, V per cell and K; negative. */
@@ -57,6 +61,8 @@ export interface ResolvedBank {
   /** Labelled capacity less age, Ah at `atRateH`. */
   capacityAh: number;
   atRateH: number;
+  /** How capacity changes with rate, lead-acid only: see `capacityByRate`. */
+  rateWeight: number;
   /** Share of the labelled capacity left by age. */
   agedCapacity: number;
   floor: number;
@@ -79,23 +85,24 @@ export interface ResolvedBank {
 /**
  * Checks settings and fills in what is missing from the chemistry's defaults.
  *
- * @throws RangeError naming the setting, what is allowed and what came
+ * @throws OutOfRangeError naming the setting, what is allowed and what came
  */
 export function resolveBank(settings: BankSettings): ResolvedBank {
   const defaults = chemistryDefaults[settings.chemistry];
   if (defaults === undefined) {
-    throw new RangeError(
+    throw new OutOfRangeError(
       `chemistry must be one of ${Object.keys(chemistryDefaults).join(', ')}, got ${settings.chemistry}`,
     );
   }
   const { voltageV, capacityAh, atRateH } = settings;
   const lithium = settings.chemistry === 'lithium-iron-phosphate';
-  within('voltageV', voltageV, 1, 2000);
-  within('capacityAh', capacityAh, 0.1, 1e7);
-  within('atRateH', atRateH, 0.25, 500);
+  mustLie('voltageV', voltageV, 1, 2000);
+  mustLie('capacityAh', capacityAh, 0.1, 1e7);
+  mustLie('atRateH', atRateH, 0.25, 500);
+  const otherLabel = settings.chemistry === 'lithium-iron-phosphate' ? undefined : settings.otherLabel;
   const cells = Math.round(voltageV / defaults.cellV);
   if (cells < 1 || Math.abs(voltageV / cells / defaults.cellV - 1) > (lithium ? 0.08 : 0.03)) {
-    throw new RangeError(
+    throw new OutOfRangeError(
       `voltageV must be a multiple of ${defaults.cellV} V for ${settings.chemistry}, got ${voltageV}`,
     );
   }
@@ -105,12 +112,12 @@ export function resolveBank(settings: BankSettings): ResolvedBank {
     if (volts === undefined) return fallback;
     const cellV = volts < 4 ? volts : volts / cells;
     if (!(cellV >= low && cellV <= high)) {
-      throw new RangeError(`${name} must be ${low} to ${high} V per cell (${cells} cells), got ${volts}`);
+      throw new OutOfRangeError(`${name} must be ${low} to ${high} V per cell (${cells} cells), got ${volts}`);
     }
     return cellV;
   };
   const optional = (name: string, value: number | undefined, low: number, high: number): number | undefined => {
-    if (value !== undefined) within(name, value, low, high);
+    if (value !== undefined) mustLie(name, value, low, high);
     return value;
   };
   const calendarLifeYears =
@@ -125,15 +132,18 @@ export function resolveBank(settings: BankSettings): ResolvedBank {
   const equaliseCellV = settings.chemistry === 'flooded-lead-acid' ? defaults.equaliseCellV : absorptionCellV;
   const floatCellV = cell('floatV', settings.floatV, Math.min(defaults.floatCellV, absorptionCellV), least, most);
   if (floatCellV > absorptionCellV) {
-    throw new RangeError(`floatV must not be above absorptionV, got ${floatCellV} and ${absorptionCellV} V per cell`);
+    throw new OutOfRangeError(
+      `floatV must not be above absorptionV, got ${floatCellV} and ${absorptionCellV} V per cell`,
+    );
   }
   return {
     chemistry: settings.chemistry,
     cells,
     capacityAh: capacityAh * agedCapacity,
     atRateH,
+    rateWeight: otherLabel ? rateWeightOf({ capacityAh, atRateH }, otherLabel) : copettiRateWeight,
     agedCapacity,
-    floor: optional('floor', settings.floor, 0, 0.99) ?? defaults.floor,
+    floor: optional('floor', settings.floor, lithium ? 0 : -0.5, 0.99) ?? defaults.floor,
     absorptionCellV,
     floatCellV,
     equaliseCellV: lithium
@@ -153,8 +163,4 @@ export function resolveBank(settings: BankSettings): ResolvedBank {
     calendarLifeYears,
     defaults,
   };
-}
-
-function within(name: string, value: number, low: number, high: number): void {
-  if (!(value >= low && value <= high)) throw new RangeError(`${name} must be ${low} to ${high}, got ${value}`);
 }

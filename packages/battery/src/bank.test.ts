@@ -160,13 +160,57 @@ test('colder or faster never means more capacity, nor less self-discharge when w
       for (let tempC = -60; tempC <= 70; tempC++) {
         const now = bank.reachableEmpty(tempC, rate * bank.refAh);
         expect(now).toBeLessThanOrEqual(empty);
-        expect(now).toBeGreaterThanOrEqual(0);
+        expect(now).toBeGreaterThan(-1.1);
         expect(bank.reachableEmpty(tempC, (rate + 0.05) * bank.refAh)).toBeGreaterThanOrEqual(now);
         expect(bank.selfDischargePerHour(tempC)).toBeLessThanOrEqual(bank.selfDischargePerHour(tempC + 1));
         empty = now;
       }
     }
   }
+});
+
+// The label is the meter's scale only: the same cells called 1000 Ah at 20 h or by what they give in 10 or 100 h.
+test('one bank behaves alike whichever capacity its label prints', () => {
+  const cells = { chemistry: 'flooded-lead-acid', voltageV: 24, chargeLimitA: 300 } as const;
+  const at20h = createBank({ ...cells, capacityAh: 1000, atRateH: 20, floor: 0 });
+  for (const atRateH of [5, 10, 100]) {
+    const capacityAh = at20h.ampereHoursIn(atRateH);
+    const other = createBank({ ...cells, capacityAh, atRateH, floor: -0.3 });
+    for (const removedAh of [20, 150, 420, 640]) {
+      const s = 1 - removedAh / 1000;
+      const otherS = 1 - removedAh / capacityAh;
+      const near = (of: (bank: Bank, state: number) => number, tolerance: number) => {
+        expect(Math.abs(of(other, otherS) / of(at20h, s) - 1)).toBeLessThan(tolerance);
+      };
+      near((bank, state) => bank.restVoltage(state), 1e-12);
+      near((bank, state) => bank.storedWh(1) - bank.storedWh(state), 1e-9);
+      near((bank, state) => bank.chargeEfficiency(state, 40), 1e-9);
+      near((bank, state) => bank.freezingC(state), 1e-9);
+      near((bank, state) => bank.dischargeAmps(900, state, 5), 2e-3);
+      near((bank, state) => bank.acceptanceAmps(state, 5, 0), 0.03);
+    }
+    expect(other.reachableEmpty(25, 10) * capacityAh - capacityAh).toBeCloseTo(
+      at20h.reachableEmpty(25, 10) * 1000 - 1000,
+      6,
+    );
+  }
+});
+
+// IEEE 1013 counts so too: capacity is that of the label's discharge time, a slower load takes more out, a faster less.
+test('a bank gives its label at its rate, more when it is drained slowly and less when fast', () => {
+  const bank = createBank({ chemistry: 'flooded-lead-acid', voltageV: 24, capacityAh: 1000, atRateH: 20, floor: 0 });
+  expect(bank.refAh).toBe(1000);
+  expect(bank.ampereHoursIn(20)).toBeCloseTo(1000, 6);
+  expect(bank.reachableEmpty(25, 50)).toBeCloseTo(0, 3);
+  expect(bank.reachableEmpty(25, 100)).toBeGreaterThan(0.1);
+  const slow = bank.ampereHoursIn(100);
+  expect(slow).toBeCloseTo(1264, 0);
+  expect(bank.reachableEmpty(25, slow / 100)).toBeCloseTo(1 - slow / 1000, 3);
+  // The owner's floor decides whether the charge beyond the label is used.
+  expect(bank.floorState(25, slow / 100)).toBe(0);
+  const beyond = createBank({ ...bank.settings, voltageV: 24, chemistry: 'flooded-lead-acid', floor: -0.2 });
+  expect(beyond.floorState(25, slow / 100)).toBe(-0.2);
+  expect(beyond.usableWh / bank.usableWh).toBeCloseTo(1.2, 1);
 });
 
 test('terminal voltage times the current is the power that asks for that current', () => {

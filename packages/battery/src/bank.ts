@@ -7,18 +7,21 @@ import { lithiumBank } from './lithium-bank.js';
 export type ChargeStage = 0 | 1 | 2;
 
 /**
- * A battery bank as the hour loop sees it. `s` is the state of charge a coulomb counter shows: 1 less the charge
- * removed over `refAh`. Currents and powers are those of the whole bank, never negative unless said; temperatures
+ * A battery bank as the hour loop sees it. `s` is the state of charge that a counter of ampere-hours shows when it was
+ * told the label: 1 less the charge removed over `refAh`. A slow discharge gives more than a short label says, so `s`
+ * may go below 0, where the owner's floor lets it. Currents and powers are those of the whole bank, never negative unless said; temperatures
  * outside -50..60 degC count as the nearer of the two. Functions do not allocate and do not check.
  */
 export interface Bank {
   chemistry: ResolvedBank['chemistry'];
   /** Cells in series. */
   cells: number;
-  /** Reference capacity, Ah: at 25 degC and the ten-hour rate (lithium: at any rate), less age. */
+  /** The label's capacity less age, Ah: at 25 degC and the label's rate. */
   refAh: number;
   /** Lowest state of charge the owner allows. */
   floor: number;
+  /** State of charge that nothing takes the bank below, self-discharge included: 0, or a floor below that. */
+  lowestState: number;
   /** Energy between full and the floor, Wh. */
   usableWh: number;
   absorptionHours: number;
@@ -28,6 +31,8 @@ export interface Bank {
   dischargeLimitA: number;
   /** Settings with every default filled in. */
   settings: ResolvedBank;
+  /** What an even discharge from full takes out in so many hours at 25 degC, Ah. */
+  ampereHoursIn(hours: number): number;
   /** Energy stored, Wh: rest voltage integrated over charge. Continuous, rising, 0 at s = 0. */
   storedWh(s: number): number;
   /** Rest voltage of the bank, V: the slope of `storedWh` over charge. */
@@ -48,7 +53,7 @@ export interface Bank {
   setVoltage(stage: ChargeStage, tempC: number): number;
   /** Self-discharge as a fraction of `refAh` per hour. */
   selfDischargePerHour(tempC: number): number;
-  /** Lowest state of charge that can be reached at a temperature and discharge current, 0..1. */
+  /** Lowest state of charge that can be reached at a temperature and discharge current, below 0 for slow ones. */
   reachableEmpty(tempC: number, amps: number): number;
   /** The higher of the owner's floor and `reachableEmpty`. */
   floorState(tempC: number, amps: number): number;

@@ -1,3 +1,5 @@
+import { mustLie } from '@wintergap/ground';
+
 /** No bank is counted below this share of its labelled capacity; by then it has been replaced. */
 const leastCapacity = 0.2;
 
@@ -8,8 +10,7 @@ const leastCapacity = 0.2;
  * @param lifeUsedPerYear cycle and calendar life used in a year together (see `wearOfYear`)
  */
 export function capacityAfterYears(years: number, lifeUsedPerYear: number): number {
-  if (!(years >= 0 && lifeUsedPerYear >= 0)) {
-    throw new RangeError(`years and lifeUsedPerYear must be 0 or more, got ${years} and ${lifeUsedPerYear}`);
-  }
+  mustLie('years', years, 0, Number.POSITIVE_INFINITY);
+  mustLie('lifeUsedPerYear', lifeUsedPerYear, 0, Number.POSITIVE_INFINITY);
   return Math.max(leastCapacity, 1 - 0.2 * years * lifeUsedPerYear);
 }

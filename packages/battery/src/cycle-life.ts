@@ -1,3 +1,5 @@
+import { mustBeAbove, mustBeShare, OutOfRangeError } from '@wintergap/ground';
+
 /** One line of a maker's table: cycles to 80 % capacity when every cycle goes this deep (fraction of capacity). */
 export interface CyclesAtDepth {
   depth: number;
@@ -18,17 +20,15 @@ export function cyclesAtDepth(depth: number, table: readonly CyclesAtDepth[]): n
   return a.cycles * (depth / a.depth) ** slope;
 }
 
-/** @throws RangeError unless the table has two or more points, deeper ones with fewer cycles */
+/** @throws OutOfRangeError unless the table has two or more points, deeper ones with fewer cycles */
 export function checkCycleTable(table: readonly CyclesAtDepth[]): void {
-  if (table.length < 2) throw new RangeError(`cyclesByDepth must have 2 or more points, got ${table.length}`);
+  if (table.length < 2) throw new OutOfRangeError(`cyclesByDepth must have 2 or more points, got ${table.length}`);
   for (let k = 0; k < table.length; k++) {
     const { depth, cycles } = table[k]!;
-    if (!(depth > 0 && depth <= 1))
-      throw new RangeError(`cyclesByDepth depth must be above 0 and up to 1, got ${depth}`);
-    if (!(cycles > 0 && cycles < 1e9))
-      throw new RangeError(`cyclesByDepth cycles must be above 0 and under 1e9, got ${cycles}`);
+    mustBeShare('cyclesByDepth depth', depth);
+    mustBeAbove('cyclesByDepth cycles', cycles, 0);
     if (k > 0 && !(depth > table[k - 1]!.depth && cycles < table[k - 1]!.cycles)) {
-      throw new RangeError('cyclesByDepth must go from shallow to deep with ever fewer cycles');
+      throw new OutOfRangeError('cyclesByDepth must go from shallow to deep with ever fewer cycles');
     }
   }
 }

@@ -8,7 +8,7 @@ export const coldestC = -50;
 export const hottestC = 60;
 const stepC = 10;
 export const temperatureNodes = (hottestC - coldestC) / stepC + 1;
-export const stateNodes = 41;
+export const stateNodes = 45;
 export const powerNodes = 25;
 
 /** Just inside the last cell, so that a clamped position needs no second check. */

@@ -24,7 +24,14 @@ export {
 } from './chemistry-defaults.js';
 export { type CyclesAtDepth, cyclesAtDepth } from './cycle-life.js';
 export { acidFreezingC, electrolyteDensity, freezingC } from './freezing.js';
-export { capacityByDischargeTime, capacityByRate, capacityByTemperature, tenHourAh } from './lead-acid-capacity.js';
+export {
+  capacityByDischargeTime,
+  capacityByRate,
+  capacityByTemperature,
+  type LabelPoint,
+  rateWeightOf,
+  tenHourAh,
+} from './lead-acid-capacity.js';
 export {
   finalCellV,
   gassingCellV,

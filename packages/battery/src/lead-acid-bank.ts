@@ -2,7 +2,7 @@ import type { Bank } from './bank.js';
 import type { ResolvedBank } from './bank-settings.js';
 import { freezingC } from './freezing.js';
 import { coldestC, interpolate, interpolatePower, interpolateState } from './grid.js';
-import { capacityByRate, capacityByTemperature, tenHourAh } from './lead-acid-capacity.js';
+import { capacityByDischargeTime, capacityByRate, capacityByTemperature, tenHourAh } from './lead-acid-capacity.js';
 import { restCellV } from './lead-acid-discharge.js';
 import {
   chargePosition,
@@ -26,32 +26,51 @@ const storedShare = Float64Array.from(
   (_, k) => -Math.expm1(-k / efficiencySteps),
 );
 
-/** Capacity over C10 at rate I/I10 = (k / 16)^2, k = 0..64. */
+/** Capacity is tabulated at rates I/I10 = (k / 16)^2, k = 0..64. */
 const rateSteps = 16;
-const capacityTable = Float64Array.from({ length: 65 }, (_, k) => capacityByRate((k / rateSteps) ** 2));
 
-/** A lead-acid bank after Copetti, Lorenzo & Chenlo (1993); the reference capacity is C10. */
+/** Discharge time, h, whose capacity the trade table of acid density calls empty. */
+const acidEmptyH = 20;
+
+/**
+ * A lead-acid bank after Copetti, Lorenzo & Chenlo (1993). Their state of charge is that of C10; the bank's is that of
+ * its label, and all equations are asked by the charge removed, so that one and the same bank behaves alike whichever
+ * capacity its label prints.
+ */
 export function leadAcidBank(settings: ResolvedBank): Bank {
   const { cells, floor, absorptionCellV, floatCellV, equaliseCellV, compensationVPerCellK, defaults } = settings;
-  const refAh = tenHourAh(settings.capacityAh, settings.atRateH);
-  const { chargeV, dischargeV, acceptance, dischargeLimit } = tablesOf(settings);
+  const { rateWeight, capacityAh: refAh } = settings;
+  const c10 = tenHourAh(refAh, settings.atRateH, rateWeight);
+  /** Depth, charge removed over C10, of a bank whose label is used up. */
+  const labelDepth = refAh / c10;
+  const acidDepth = refAh / (c10 * capacityByDischargeTime(acidEmptyH, rateWeight));
+  const lowestState = Math.min(floor, 0);
+  const deepest = labelDepth * (1 - lowestState);
+  const capacityTable = Float64Array.from(
+    { length: 65 },
+    (_, k) => capacityByRate((k / rateSteps) ** 2, rateWeight) / labelDepth,
+  );
+  const { chargeV, dischargeV, acceptance, dischargeLimit } = tablesOf(settings, deepest);
   const absorption = acceptance[0];
   const float = acceptance[1];
   const equalise = acceptance[2];
   const selfDischarge = selfDischargeTable(settings.selfDischargePerMonth);
   const chargeLimitA = settings.chargeLimitA ?? defaults.chargeRate * refAh;
   const dischargeLimitA = settings.dischargeLimitA ?? defaults.dischargeRate * refAh;
-  const powerPerWatt = powerPosition(1 / (cells * refAh)) ** 2;
-  const perI10 = 10 / refAh;
+  const powerPerWatt = powerPosition(1 / (cells * c10)) ** 2;
+  const perI10 = 10 / c10;
+  const perSpan = 1 / (1 - lowestState);
+  const gassingSlope = efficiencySteps * 20.73 * labelDepth;
+  const restFullV = restCellV(1);
+  const restFallV = restCellV(1) - restCellV(1 - labelDepth);
 
   const chargeVoltage = (powerW: number, s: number, tempC: number): number =>
-    cells * interpolatePower(chargeV, Math.sqrt(powerW * powerPerWatt), chargePosition(s), tempC);
+    cells * interpolatePower(chargeV, Math.sqrt(powerW * powerPerWatt), chargePosition((1 - s) * perSpan), tempC);
   const dischargeVoltage = (powerW: number, s: number, tempC: number): number =>
-    cells * interpolatePower(dischargeV, Math.sqrt(powerW * powerPerWatt), dischargePosition(s), tempC);
-  const storedWh = (s: number): number => cells * refAh * s * (1.965 + 0.06 * s);
+    cells * interpolatePower(dischargeV, Math.sqrt(powerW * powerPerWatt), dischargePosition((1 - s) * perSpan), tempC);
+  const storedWh = (s: number): number => cells * refAh * s * (restFullV - restFallV + 0.5 * restFallV * s);
   const reachableEmpty = (tempC: number, amps: number): number => {
-    const empty = 1 - interpolate(capacityTable, rateSteps * Math.sqrt(amps * perI10)) * capacityByTemperature(tempC);
-    return Math.max(empty, 0);
+    return 1 - interpolate(capacityTable, rateSteps * Math.sqrt(amps * perI10)) * capacityByTemperature(tempC);
   };
 
   return {
@@ -59,29 +78,30 @@ export function leadAcidBank(settings: ResolvedBank): Bank {
     cells,
     refAh,
     floor,
+    lowestState,
     usableWh: storedWh(1) - storedWh(floor),
     absorptionHours: settings.absorptionHours,
     tailA: settings.tailA ?? defaults.tailRate * refAh,
     chargeLimitA,
     dischargeLimitA,
     settings,
+    ampereHoursIn: (hours) => c10 * capacityByDischargeTime(hours, rateWeight),
     storedWh,
-    restVoltage: (s) => cells * restCellV(s),
+    restVoltage: (s) => cells * (restFullV - restFallV * (1 - s)),
     chargeAmps: (powerW, s, tempC) => powerW / chargeVoltage(powerW, s, tempC),
     dischargeAmps: (powerW, s, tempC) => powerW / dischargeVoltage(powerW, s, tempC),
     terminalVoltage: (amps, s, tempC) =>
       amps > 0
         ? voltageAt(amps, 4 * cells, (powerW) => chargeVoltage(powerW, s, tempC))
         : voltageAt(-amps, 4 * cells, (powerW) => dischargeVoltage(powerW, s, tempC)),
-    chargeEfficiency: (s, amps) =>
-      interpolate(storedShare, (efficiencySteps * 20.73 * (1 - s)) / (amps * perI10 + 0.55)),
+    chargeEfficiency: (s, amps) => interpolate(storedShare, (gassingSlope * (1 - s)) / (amps * perI10 + 0.55)),
     acceptanceAmps: (s, tempC, stage) => {
       const table = stage === 0 ? absorption : stage === 1 ? float : equalise;
-      const amps = refAh * interpolateState(table, chargePosition(s), tempC);
+      const amps = c10 * interpolateState(table, chargePosition((1 - s) * perSpan), tempC);
       return Math.min(amps, chargeLimitA);
     },
     dischargeLimitAmps: (s, tempC) => {
-      const amps = refAh * interpolateState(dischargeLimit, dischargePosition(s), tempC);
+      const amps = c10 * interpolateState(dischargeLimit, dischargePosition((1 - s) * perSpan), tempC);
       return Math.min(amps, dischargeLimitA);
     },
     setVoltage: (stage, tempC) =>
@@ -94,7 +114,7 @@ export function leadAcidBank(settings: ResolvedBank): Bank {
     selfDischargePerHour: (tempC) => interpolate(selfDischarge, tempC - coldestC),
     reachableEmpty,
     floorState: (tempC, amps) => Math.max(floor, reachableEmpty(tempC, amps)),
-    freezingC,
+    freezingC: (s) => freezingC(1 - (1 - s) * acidDepth),
     gasEnergyWh: (gassingAh) => gasEnergyWh(gassingAh, cells, defaults.recombination),
     waterLossGrams: (gassingAh) => waterLossGrams(gassingAh, cells, defaults.recombination),
   };
@@ -115,15 +135,17 @@ function voltageAt(amps: number, mostV: number, voltage: (powerW: number) => num
   return voltage((low + high) / 2);
 }
 
-function tablesOf(settings: ResolvedBank): LeadAcidTables {
-  const { absorptionCellV, floatCellV, equaliseCellV, compensationVPerCellK, cutoffCellV } = settings;
+function tablesOf(settings: ResolvedBank, deepest: number): LeadAcidTables {
+  const { rateWeight, absorptionCellV, floatCellV, equaliseCellV, compensationVPerCellK, cutoffCellV } = settings;
   const resistanceFactor = settings.defaults.resistance;
   const setV = [absorptionCellV, floatCellV, equaliseCellV];
-  const key = [...setV, compensationVPerCellK, cutoffCellV, resistanceFactor].join(' ');
+  const key = [...setV, compensationVPerCellK, cutoffCellV, resistanceFactor, rateWeight, deepest].join(' ');
   let tables = kept.get(key);
   if (tables === undefined) {
     tables = leadAcidTables({
       resistanceFactor,
+      rateWeight,
+      deepest,
       cutoffV: cutoffCellV,
       setCellV: (stage, tempC) => compensatedCellV(setV[stage]!, compensationVPerCellK, tempC),
     });

@@ -3,7 +3,11 @@ import { capacityByRate, capacityByTemperature } from './lead-acid-capacity.js';
 /** Lowest corrected state put into 0.27/SOC^1.5, which has no end at an empty cell. */
 const leastState = 0.01;
 
-/** Voltage of a rested cell on the discharge side, V: the straight line of Copetti et al. (1993). */
+/**
+ * Voltage of a rested cell on the discharge side, V: the straight line of Copetti et al. (1993).
+ *
+ * @param s 1 less the charge removed over C10, as in all of the printed equations; below 0 in slow discharges
+ */
 export function restCellV(s: number): number {
   return 2.085 - 0.12 * (1 - s);
 }
@@ -22,13 +26,14 @@ export interface Discharge {
  * Prepares `dischargeCellV` for a rate (I/C10, 1/h) and temperature, so that a scan over states is cheap.
  *
  * @param resistanceFactor internal drop against the flooded cells of the equations
+ * @param rateWeight see `capacityByRate`
  */
-export function discharge(rate: number, tempC: number, resistanceFactor: number): Discharge {
+export function discharge(rate: number, tempC: number, resistanceFactor: number, rateWeight?: number): Discharge {
   const scale = rate * (1 - 0.007 * (tempC - 25)) * resistanceFactor;
   return {
     plainDropV: scale * (4 / (1 + (100 * rate) ** 1.3) + 0.02),
     steepDropV: scale * 0.27,
-    refOverCapacity: 1 / (capacityByRate(10 * rate) * capacityByTemperature(tempC)),
+    refOverCapacity: 1 / (capacityByRate(10 * rate, rateWeight) * capacityByTemperature(tempC)),
   };
 }
 
@@ -48,6 +53,6 @@ export function discharge(rate: number, tempC: number, resistanceFactor: number)
 export function dischargeCellV(s: number, at: Discharge): number {
   const state = 1 - (1 - s) * at.refOverCapacity;
   const bounded = Math.max(leastState, state);
-  const restV = restCellV(Math.min(s, Math.max(0, state)));
+  const restV = restCellV(Math.min(s, Math.max(Math.min(s, 0), state)));
   return Math.max(0, restV - at.plainDropV - at.steepDropV / (bounded * Math.sqrt(bounded)));
 }

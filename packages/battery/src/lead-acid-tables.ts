@@ -17,21 +17,20 @@ function powerAt(p: number): number {
   return largestPower * (p / (powerNodes - 1)) ** 2;
 }
 
-/** State of charge node; even in sqrt(1 - s), since the voltage of a charge is steep near full. */
-function chargeState(k: number): number {
+/** Share of the deepest depth at a node; even in its root, since the voltage of a charge is steep near full. */
+function chargeShare(k: number): number {
   const v = 1 - k / (stateNodes - 1);
-  return 1 - v * v;
+  return v * v;
 }
 
-/** Position of a state on the axis of the charge tables, in nodes. */
-export function chargePosition(s: number): number {
-  const left = 1 - s;
-  return left > 0 ? (stateNodes - 1) * (1 - Math.sqrt(left)) : stateNodes - 1;
+/** Position on the axis of the charge tables, in nodes, of a depth as a share of the deepest. */
+export function chargePosition(share: number): number {
+  return share > 0 ? (stateNodes - 1) * (1 - Math.sqrt(share)) : stateNodes - 1;
 }
 
-/** Position of a state on the axis of the discharge tables, in nodes. */
-export function dischargePosition(s: number): number {
-  return (stateNodes - 1) * s;
+/** Position on the axis of the discharge tables, in nodes, of a depth as a share of the deepest. */
+export function dischargePosition(share: number): number {
+  return (stateNodes - 1) * (1 - share);
 }
 
 /** Position of a power (W per Ah of C10 and cell) on the power axis, in nodes. */
@@ -43,6 +42,10 @@ export function powerPosition(power: number): number {
 export interface LeadAcidCell {
   /** Internal drop against the flooded cells of the equations. */
   resistanceFactor: number;
+  /** How capacity changes with rate, see `capacityByRate`. */
+  rateWeight: number;
+  /** Charge removed over C10 at the far end of the tables. */
+  deepest: number;
   /** End of discharge under load, V. */
   cutoffV: number;
   /** Set voltage of stage (0 absorption, 1 float, 2 equalise) at a temperature, V. */
@@ -80,12 +83,12 @@ export function leadAcidTables(cell: LeadAcidCell): LeadAcidTables {
     const drained: Discharge[] = [];
     for (let j = 1; j <= rates; j++) {
       at.push(overcharge(rate[j]!, tempC, cell.resistanceFactor));
-      drained.push(discharge(rate[j]!, tempC, cell.resistanceFactor));
+      drained.push(discharge(rate[j]!, tempC, cell.resistanceFactor, cell.rateWeight));
     }
     const setV = [cell.setCellV(0, tempC), cell.setCellV(1, tempC), cell.setCellV(2, tempC)];
     for (let k = 0; k < stateNodes; k++) {
       const node = t * stateNodes + k;
-      const charging = chargeState(k);
+      const charging = 1 - cell.deepest * chargeShare(k);
       cellV[0] = 2 + 0.16 * charging;
       // The running maximum removes dips of a few mV where a larger current has had less time to overcharge.
       for (let j = 1; j <= rates; j++) cellV[j] = Math.max(cellV[j - 1]!, chargeCellV(rate[j]!, charging, at[j - 1]!));
@@ -94,7 +97,7 @@ export function leadAcidTables(cell: LeadAcidCell): LeadAcidTables {
         tables.acceptance[stage]![node] = rateWhere(rate, cellV, setV[stage]!, 1);
       }
 
-      const discharging = k / (stateNodes - 1);
+      const discharging = 1 - cell.deepest * (1 - k / (stateNodes - 1));
       cellV[0] = restCellV(discharging);
       for (let j = 1; j <= rates; j++) cellV[j] = dischargeCellV(discharging, drained[j - 1]!);
       voltageByPower(rate, cellV, tables.dischargeV, node * powerNodes);

@@ -40,7 +40,7 @@ test('every problem is reported at once, each where it stands', () => {
     expect.arrayContaining([
       expect.stringMatching(/arrays\[0\]\.height: 4 has no unit; write 4 m or 13\.12 ft/),
       expect.stringMatching(/unknown key "vocc"; did you mean "voc"\?/),
-      expect.stringMatching(/bank\.floor: found 130 %, expected 0 to 1/),
+      expect.stringMatching(/bank\.floor: found 130 %, expected -50 % to 95 %/),
       expect.stringMatching(/variants\.taller pole\.arrays\[0\]\.height: 7 W is a power, but a length is needed/),
     ]),
   );
@@ -118,4 +118,15 @@ test('a variant that names an item wrongly is told the nearest name', () => {
 test('a weather file in place of a site file is told apart', () => {
   expect(problemsOf('LOCATION,Somewhere,XX,YYY,TMY3,1,41,-87,-6,201\n1,2,3').join()).toMatch(/found a weather file/);
   expect(problemsOf('PK\u0003\u0000\u0000data').join()).toMatch(/found a weather file or data/);
+});
+
+test('a bank may have two points of its label, of which the first is what 100 % means', () => {
+  const label = 'capacity: [{ gives: 1000 Ah, in: 20 h }, { gives: 1200 Ah, in: 100 h }]';
+  const plain = /capacity: 1000 Ah\n {2}atRate: 20 h/;
+  const { bank } = parseSite(example.replace(plain, label), 'site.yaml').base;
+  expect(bank).toMatchObject({ capacity: 1000, atRate: 20, otherLabel: { capacityAh: 1200, atRateH: 100 } });
+  const said = (capacity: string) => problemsOf(example.replace(plain, capacity)).join('\n');
+  expect(said(`${label}\n  atRate: 20 h`)).toMatch(/bank\.atRate: found beside two points of the label/);
+  expect(said('capacity: [{ gives: 1000 Ah, in: 20 h }]')).toMatch(/bank\.capacity: expected a capacity such as/);
+  expect(said('capacity: [{ gives: 1000, in: 20 h }, { gives: 1200 Ah, in: 100 h }]')).toMatch(/1000 has no unit/);
 });

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { fraction, mapping, notNegative, number, oneOf, positive, quantity, wholeNumber } from './fields.js';
+import { leadAcidLabel, plainCapacity, plainLabel } from './schema-bank-label.js';
 
 const heat = oneOf(
   'kind',
@@ -38,10 +39,7 @@ const cabinet = mapping({
 
 /** Keys every chemistry has. Voltages of set points are those of the whole bank at 25 degC. */
 const anyBank = {
-  voltage: quantity('voltage', positive),
-  capacity: quantity('charge', notNegative),
-  atRate: quantity('duration', positive).default(20),
-  floor: fraction().optional(),
+  voltage: quantity('voltage', { min: 2, max: 1000, say: '2 V to 1000 V' }),
   age: quantity('duration', notNegative).default(0),
   absorption: quantity('voltage', positive).optional(),
   absorptionTime: quantity('duration', notNegative).optional(),
@@ -56,6 +54,9 @@ const anyBank = {
 
 const leadAcid = {
   ...anyBank,
+  ...leadAcidLabel,
+  /** Below 0 a discharge slower than the label's goes on past the label. */
+  floor: fraction({ min: -0.5, max: 0.95, say: '-50 % to 95 %' }).optional(),
   equalise: mapping({
     voltage: quantity('voltage', positive).optional(),
     every: wholeNumber(1, 366, 'days'),
@@ -72,10 +73,15 @@ export const bank = oneOf(
   'chemistry',
   ['flooded-lead-acid', 'agm', 'gel', 'lithium-iron-phosphate'],
   [
-    mapping({ chemistry: z.literal('flooded-lead-acid'), ...leadAcid }),
-    mapping({ chemistry: z.literal('agm'), ...leadAcid }),
-    mapping({ chemistry: z.literal('gel'), ...leadAcid }),
-    mapping({ chemistry: z.literal('lithium-iron-phosphate'), ...anyBank }),
+    mapping({ chemistry: z.literal('flooded-lead-acid'), ...leadAcid }).transform(plainCapacity),
+    mapping({ chemistry: z.literal('agm'), ...leadAcid }).transform(plainCapacity),
+    mapping({ chemistry: z.literal('gel'), ...leadAcid }).transform(plainCapacity),
+    mapping({
+      chemistry: z.literal('lithium-iron-phosphate'),
+      ...anyBank,
+      ...plainLabel,
+      floor: fraction({ min: 0, max: 0.95, say: '0 % to 95 %' }).optional(),
+    }),
   ],
 );
 

@@ -20,9 +20,9 @@ export function handText({ design, year }: SizeAnswer, hand: HandForYear): strin
   rows.push(
     [
       'bank, Ah',
-      `${figure(bank.capacityAh)} at ${figure(bank.dischargeTimeH, 0)} h`,
+      `${figure(hand.labelAh)} at ${figure(site.bank.atRate, 0)} h`,
       `${figure(site.bank.capacity)} at ${figure(site.bank.atRate, 0)} h`,
-      times(bank.capacityAh, site.bank.capacity),
+      times(hand.labelAh, site.bank.capacity),
     ],
     ['days without sun', figure(settings.autonomyDays), figure(summary.bank.autonomyDays), ''],
   );
@@ -31,7 +31,7 @@ export function handText({ design, year }: SizeAnswer, hand: HandForYear): strin
     : 'No array is large enough by hand: a month has no sun. ';
   const store =
     `Bank: ${figure(bank.unadjustedAh)} Ah without sun, set by ${bank.decidedBy}, x ${bank.temperatureFactor.toFixed(2)} for ${figure(hand.lowestC)} degC, x ${bank.margin} to spare.` +
-    " A bank gives more over a longer time: compare in the maker's table.";
+    ` That is ${figure(bank.capacityAh)} Ah over the ${figure(bank.dischargeTimeH, 0)} h of the load, and less at the label's rate: compare in the maker's table.`;
   return [
     'By hand (IEEE 1562 array, IEEE 1013 bank), which knows no hours, snow or engine',
     plainTable(['', 'by hand', 'this design', 'by hand is'], rows),

@@ -24,6 +24,8 @@ export interface HandForYear extends HandAnswer {
   settings: HandSettings;
   /** Rated power of the array by hand, kW; `null` when the dullest month has no sun. */
   ratedKW: number | null;
+  /** The bank by hand in the terms of the design's label: capacity at the label's rate, Ah, for the same discharge. */
+  labelAh: number;
   /** Lowest daily mean temperature of the bank that went into it, degC. */
   lowestC: number;
 }
@@ -54,7 +56,7 @@ export function handForYear(year: YearResult, settings: HandSettings): HandForYe
     bank: {
       dailyLoadAh: darkest.dailyLoadAh,
       autonomyDays: settings.autonomyDays,
-      deepestDischarge: Math.max(0.05, 1 - plant.bank.floor),
+      deepestDischarge: Math.min(Math.max(0.05, 1 - plant.bank.floor), 1),
       dailyDischarge: leadAcid ? dailyDischarge : null,
       endOfLife,
       lowestC: leadAcid ? Math.max(-60, lowestC) : null,
@@ -65,6 +67,9 @@ export function handForYear(year: YearResult, settings: HandSettings): HandForYe
     ...answer,
     settings,
     ratedKW: answer.array ? (answer.array.exactStrings * stringW) / 1000 : null,
+    labelAh:
+      (answer.bank.capacityAh * plant.bank.ampereHoursIn(site.bank.atRate)) /
+      plant.bank.ampereHoursIn(answer.bank.dischargeTimeH),
     lowestC,
   };
 }

@@ -39,7 +39,7 @@ export function bankFacts({ site, plant, ledger, weather, summary }: YearResult)
       hour: coldestHour,
       bankC: coldestC,
       outdoorC: weather.airC[coldestHour]!,
-      unreachableWh: bank.storedWh(bank.reachableEmpty(coldestC, amps)) - bank.storedWh(bank.reachableEmpty(25, amps)),
+      unreachableWh: storedOutOfReach(bank, coldestC, amps) - storedOutOfReach(bank, 25, amps),
     },
     freezing: freezingOf(bank, ledger),
     autonomy: {
@@ -50,6 +50,11 @@ export function bankFacts({ site, plant, ledger, weather, summary }: YearResult)
     dullRun: longestDullRun(plant.acW, plant.dcW, ledger.arrayAvailableWh),
     longestSinceFull: longest,
   };
+}
+
+/** What of the bank's charge a temperature and a current leave out of reach, Wh. */
+function storedOutOfReach(bank: Bank, tempC: number, amps: number): number {
+  return bank.storedWh(Math.max(bank.reachableEmpty(tempC, amps), bank.lowestState));
 }
 
 /** Smallest distance of the bank's temperature from the freezing point at its charge, and the hours below it. */

@@ -80,7 +80,10 @@ export function runYear(plant: Plant, state: PlantState, ledger: Ledger, firstHo
     }
     const beforeWh = bank.storedWh(state.stateOfCharge);
     // The rule of doubling per 10 K is not trusted beyond where chargers stop.
-    const kept = Math.max(state.stateOfCharge - bank.selfDischargePerHour(Math.min(state.bankC, hottestChargeC)), 0);
+    const kept = Math.max(
+      state.stateOfCharge - bank.selfDischargePerHour(Math.min(state.bankC, hottestChargeC)),
+      bank.lowestState,
+    );
     storedWh = bank.storedWh(kept);
     state.stateOfCharge = kept;
     ledger.selfDischargeWh[h] = beforeWh - storedWh;
@@ -126,7 +129,7 @@ function runMoment(
       flow,
       plant,
       h,
-      Math.min(Math.max(s + (flow.ratePerH * hours) / 2, 0), 1),
+      Math.min(Math.max(s + (flow.ratePerH * hours) / 2, bank.lowestState), 1),
       bankC,
       charge.stage,
       loaded,
@@ -139,7 +142,7 @@ function runMoment(
   }
   // No crumb of the hour is left over: it would be load that nobody accounts for.
   if (leftH - hours < sameMomentH) hours = leftH;
-  const next = Math.min(Math.max(s + flow.ratePerH * hours, 0), 1);
+  const next = Math.min(Math.max(s + flow.ratePerH * hours, bank.lowestState), 1);
   let engineDcInW = 0;
   if (generator !== null && engine.phase !== phases.off) {
     engineDcInW = flow.engineToDcW / generator.chargerEfficiency;

@@ -167,7 +167,7 @@ function share(
       flow.voltageV = bank.restVoltage(state);
     }
     flow.ratePerH = (flow.storedShare * flow.amps) / bank.refAh;
-    flow.emptyAt = 0;
+    flow.emptyAt = bank.lowestState;
     return;
   }
   const wantedW = -netW;

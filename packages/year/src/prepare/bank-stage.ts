@@ -87,6 +87,7 @@ export function bankSettings(site: SiteBank): BankSettings {
   return {
     chemistry: site.chemistry,
     ...shared,
+    otherLabel: site.otherLabel,
     equaliseV: site.equalise?.voltage,
     compensationVPerCellK:
       site.compensation === undefined ? undefined : site.compensation / Math.round(site.voltage / leadAcidCellV),
