@@ -2,9 +2,9 @@ import { createHash } from 'node:crypto';
 import { changedDesign, loadSite } from '@wintergap/site';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { bankSettings } from './prepare/bank-stage.js';
+import { bankSettings } from './prepare/prepare-bank.js';
 import { PreparedCache } from './prepare/prepared-cache.js';
-import { siteWeather } from './prepare/weather-stage.js';
+import { siteWeather } from './prepare/site-weather.js';
 import { simulateSite, simulateWeather } from './simulate.js';
 import type { YearResult } from './year-result.js';
 

@@ -3,14 +3,14 @@ import type { Site } from '@wintergap/site';
 import type { Ledger, Summary } from '@wintergap/tally';
 import type { WeatherYear } from '@wintergap/weather';
 import type { Plant } from './loop/plant.js';
-import type { ArrayStage } from './prepare/array-stage.js';
-import type { ArrayLimit } from './prepare/limits-stage.js';
+import type { PreparedArray } from './prepare/prepare-array.js';
+import type { ArrayLimit } from './prepare/site-limits.js';
 
 /** A settled year: the summary, the ledger behind it, and what they were made from. */
 export interface YearResult {
   site: Site;
   weather: WeatherYear;
-  arrays: ArrayStage[];
+  arrays: PreparedArray[];
   limits: ArrayLimit[];
   load: LoadYear;
   plant: Plant;

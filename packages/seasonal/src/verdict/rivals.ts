@@ -1,5 +1,4 @@
-import { OutOfRangeError } from '@wintergap/ground';
-import type { Site } from '@wintergap/site';
+import { type Site, SiteError } from '@wintergap/site';
 import { bankFacts, type YearResult } from '@wintergap/year';
 import type { Costs } from '../cost/costs-section.js';
 import { type DesignCost, lifeCycleOfDesign, lifeCycleOfYear } from '../cost/design-cost.js';
@@ -72,7 +71,7 @@ function withinModel(run: () => YearResult): YearResult | null {
   try {
     return run();
   } catch (error) {
-    if (error instanceof OutOfRangeError) return null;
+    if (error instanceof RangeError || error instanceof SiteError) return null;
     throw error;
   }
 }

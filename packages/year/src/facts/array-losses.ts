@@ -1,6 +1,6 @@
 import { type ArrayChain, arrayChain, clippedPower, controllerLosses, extendChain } from '@wintergap/array';
 import { hoursPerYear } from '@wintergap/ground';
-import type { ArrayStage } from '../prepare/array-stage.js';
+import type { PreparedArray } from '../prepare/prepare-array.js';
 import type { YearResult } from '../year-result.js';
 
 /** Where one array's energy goes, from the plane of the array to what the bus used of it. */
@@ -80,7 +80,7 @@ export function arrayLosses({ arrays, ledger }: YearResult): ArrayLosses[] {
 }
 
 /** Whether what an array offers depends on the bank's voltage. */
-const followsVoltage = ({ controller }: ArrayStage) => controller.grid !== null || controller.efficiency.length > 1;
+const followsVoltage = ({ controller }: PreparedArray) => controller.grid !== null || controller.efficiency.length > 1;
 
 /** Divides `total` of hour h in proportion to the weights; in equal parts where all are zero. */
 function share(total: number, weight: Float64Array, parts: readonly Float64Array[], h: number): void {

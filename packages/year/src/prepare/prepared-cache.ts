@@ -1,33 +1,38 @@
 /**
  * What is prepared for a year before its balance and does not change between designs, kept by what it was made from.
- * Keeps the latest `most` things, so that a sweep over any number of designs stays in bounded memory.
+ * Keeps the latest `most` things of each kind, so that a sweep over any number of designs stays in bounded memory.
  */
 export class PreparedCache {
-  readonly #kept = new Map<string, unknown>();
+  readonly #kept = new Map<string, Map<string, unknown>>();
   readonly #most: number;
 
-  constructor(most = 48) {
+  constructor(most = 32) {
     this.#most = most;
   }
 
   /**
    * The thing kept for these inputs, or the one that `make` gives.
    *
-   * @param what tells things of different kinds apart
+   * @param what the kind of thing
    * @param inputs all that `make` uses: plain values of the site file, and `identityOf` what was made before
    */
   get<Thing>(what: string, inputs: readonly unknown[], make: () => Thing): Thing {
-    const key = `${what} ${JSON.stringify(inputs)}`;
-    if (this.#kept.has(key)) {
-      const kept = this.#kept.get(key) as Thing;
-      this.#kept.delete(key);
-      this.#kept.set(key, kept);
-      return kept;
-    }
-    const made = make();
-    this.#kept.set(key, made);
-    if (this.#kept.size > this.#most) this.#kept.delete(this.#kept.keys().next().value!);
+    const kept = this.#keptOf(what);
+    const key = JSON.stringify(inputs);
+    const made = kept.has(key) ? (kept.get(key) as Thing) : make();
+    // What was asked for last comes last, and what comes first goes when there are too many.
+    kept.delete(key);
+    kept.set(key, made);
+    if (kept.size > this.#most) kept.delete(kept.keys().next().value!);
     return made;
+  }
+
+  #keptOf(what: string): Map<string, unknown> {
+    const known = this.#kept.get(what);
+    if (known) return known;
+    const kept = new Map<string, unknown>();
+    this.#kept.set(what, kept);
+    return kept;
   }
 }
 

@@ -18,9 +18,11 @@ import {
 import type { Site, SiteEvent, SiteInverter, SiteLoad, SiteMeasured } from '@wintergap/site';
 import { firstWeekday, fromSite, siteError } from '@wintergap/site';
 import type { WeatherYear } from '@wintergap/weather';
+import type { Outdoors } from './prepare-outdoors.js';
+import { identityOf, type PreparedCache } from './prepared-cache.js';
 
 /** The loads of a year on both sides of inverter and converter. */
-export interface LoadStage {
+export interface PreparedLoads {
   load: LoadYear;
   inverter: Inverter | null;
   inverterInputW: Float64Array;
@@ -31,7 +33,28 @@ export interface LoadStage {
 const dullSpellDays = 3;
 
 /** Runs the site's loads through the year. */
-export function loadStage(site: Site, weather: WeatherYear, upShare: Float64Array): LoadStage {
+export function prepareLoads(
+  site: Site,
+  weather: WeatherYear,
+  { sun }: Outdoors,
+  prepared: PreparedCache,
+): PreparedLoads {
+  const { loads, measuredLoad, events, inverter, converter, rooms, calendarYear } = site;
+  const inputs = [
+    identityOf(weather),
+    identityOf(sun),
+    calendarYear,
+    loads,
+    measuredLoad,
+    events,
+    inverter,
+    converter,
+    rooms,
+  ];
+  return prepared.get('loads', inputs, () => makeLoads(site, weather, sun.upShare));
+}
+
+function makeLoads(site: Site, weather: WeatherYear, upShare: Float64Array): PreparedLoads {
   const weekday = firstWeekday(site);
   const roomC = weather.airC.map((airC) => Math.max(airC + site.rooms.above, site.rooms.atLeast));
   const context = {

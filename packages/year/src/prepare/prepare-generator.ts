@@ -84,7 +84,7 @@ function stopRules({ stop }: SiteGenerator): StopRule[] {
 }
 
 /** The engine as plain numbers for the loop; `null` for a place without one. */
-export function compileSiteGenerator(site: Site, weather: WeatherYear): CompiledGenerator | null {
+export function prepareGenerator(site: Site, weather: WeatherYear): CompiledGenerator | null {
   if (!site.generator) return null;
   const dailySunWhM2 = new Float64Array(365);
   for (let h = 0; h < 8760; h++) dailySunWhM2[Math.floor(h / 24)]! += weather.ghiWm2[h]!;

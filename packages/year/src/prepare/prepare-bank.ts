@@ -13,7 +13,7 @@ import type { Site, SiteBank } from '@wintergap/site';
 import type { StageRules } from '../loop/charge-stage.js';
 
 /** The bank and the place it stands in, ready for the balance. */
-export interface BankStage {
+export interface PreparedBank {
   bank: Bank;
   cabinet: Cabinet;
   heater: CabinetHeater | null;
@@ -24,7 +24,7 @@ export interface BankStage {
 const roomCouplingWPerK = 12;
 
 /** Makes the bank. Without a `cabinet` it stands in the heated rooms. */
-export function bankStage(site: Site): BankStage {
+export function prepareBank(site: Site): PreparedBank {
   const bank = createBank(bankSettings(site.bank));
   const { cabinet: written } = site.bank;
   const heatCapacityWhPerK =

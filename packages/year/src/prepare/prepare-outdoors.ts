@@ -12,7 +12,8 @@ export interface Outdoors {
   albedo: Float64Array;
 }
 
-export function outdoorsStage(site: Site, weather: WeatherYear, prepared: PreparedCache): Outdoors {
+/** The sun over the site, and the snow and the albedo of its ground. */
+export function prepareOutdoors(site: Site, weather: WeatherYear, prepared: PreparedCache): Outdoors {
   const { place, ground, calendarYear } = site;
   const sun = prepared.get('sun', [place, calendarYear], () =>
     sunYear({ latitudeDeg: place.latitude, longitudeDeg: place.longitude, utcOffsetH: place.utcOffset }, calendarYear),

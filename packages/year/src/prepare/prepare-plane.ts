@@ -1,0 +1,83 @@
+import { type CompiledSkyline, compileSkyline, type PlaneYear, planeYear, usualLeaves } from '@wintergap/irradiance';
+import { driveLoadW, hourlyTiltDeg, pointing, snowCover } from '@wintergap/mounts';
+import { fromSite, type Site, type SiteArray } from '@wintergap/site';
+import type { WeatherYear } from '@wintergap/weather';
+import { mountOf } from './mount-of-site.js';
+import type { Outdoors } from './prepare-outdoors.js';
+import { identityOf, type PreparedCache } from './prepared-cache.js';
+
+/** The plane of one array through the year: where it points, what light falls on it, and the snow on it. */
+export interface PreparedPlane {
+  plane: PlaneYear;
+  /** Share of the plane covered by snow; `null` when snow is left out or unknown. */
+  snowShare: Float64Array | null;
+  /** What its drive draws, W; `null` without one. */
+  driveW: Float64Array | null;
+}
+
+/** The plane of the site's array number `i`. Module, wiring, controller and bank have no part in it. */
+export function preparePlane(
+  site: Site,
+  i: number,
+  weather: WeatherYear,
+  outdoors: Outdoors,
+  prepared: PreparedCache,
+): PreparedPlane {
+  const { place, calendarYear, ground, skyline, horizon, leaves, snow, sky } = site;
+  const { mount, height, losses } = site.arrays[i]!;
+  const around = [place, calendarYear, ground, skyline, horizon, leaves, snow, sky];
+  return prepared.get('plane', [identityOf(weather), around, mount, height, losses.glass], () =>
+    fromSite(site, `arrays[${i}]`, () => makePlane(site, i, weather, outdoors)),
+  );
+}
+
+function makePlane(site: Site, i: number, weather: WeatherYear, { sun, albedo, snowDepthM }: Outdoors): PreparedPlane {
+  const array = site.arrays[i]!;
+  const { mount, where } = fromSite(site, `arrays[${i}].mount`, () => {
+    const mount = mountOf(array.mount);
+    return { mount, where: pointing(mount, sun, weather.windMs) };
+  });
+  const behindGlass = planeYear(sun, weather, where, {
+    skyModel: site.sky,
+    albedo,
+    ...((site.skyline.length > 0 || site.horizon) && { skyline: skylineOf(site, array) }),
+  });
+  const plane = array.losses.glass ? behindGlass : withoutGlass(behindGlass);
+  const snowShare =
+    site.snow.onArray && snowDepthM
+      ? snowCover({
+          snowDepthM,
+          planeWm2: plane.planeWm2,
+          tiltDeg: hourlyTiltDeg(where),
+          airC: weather.airC,
+          ...(site.snow.clearing && { clearing: { withinH: site.snow.clearing.within } }),
+        })
+      : null;
+  return { plane, snowShare, driveW: driveLoadW(mount, sun, where) };
+}
+
+/** The same light as if the glass let all of it through. */
+function withoutGlass(plane: PlaneYear): PlaneYear {
+  const { effectiveWm2, glassLossWm2 } = plane;
+  return {
+    ...plane,
+    effectiveWm2: effectiveWm2.map((wm2, h) => wm2 + glassLossWm2[h]!),
+    glassLossWm2: new Float64Array(glassLossWm2.length),
+  };
+}
+
+/** What stands between the sun and an array at its height above the ground. */
+function skylineOf({ skyline, horizon, leaves, place }: Site, { height }: SiteArray): CompiledSkyline {
+  return compileSkyline(
+    skyline.map(({ from, to, top, distance, clear }) => ({
+      fromDeg: from,
+      toDeg: to,
+      topM: top,
+      distanceM: distance,
+      clear,
+    })),
+    horizon?.map(({ azimuth, elevation }) => ({ azimuthDeg: azimuth, elevationDeg: elevation })),
+    height,
+    leaves ? { onDay: leaves.on, offDay: leaves.off } : usualLeaves(place.latitude),
+  );
+}

@@ -1,0 +1,122 @@
+import {
+  type ArrayYearInput,
+  type ControllerYear,
+  cableOhm,
+  cellTemperatureYear,
+  controllerYear,
+  type DcYear,
+  dcYear,
+  type ModuleParameters,
+  solveModule,
+} from '@wintergap/array';
+import { hoursPerYear } from '@wintergap/ground';
+import { fromSite, type Site } from '@wintergap/site';
+import type { WeatherYear } from '@wintergap/weather';
+import { controllerOf } from './controller-of-site.js';
+import { moduleSheet } from './module-of-site.js';
+import type { PreparedPlane } from './prepare-plane.js';
+import { identityOf, type PreparedCache } from './prepared-cache.js';
+
+/** Temperature of an array's cells, degC. */
+export function prepareCells(
+  site: Site,
+  i: number,
+  weather: WeatherYear,
+  prepared: PreparedCache,
+  onPlane: PreparedPlane,
+): Float64Array {
+  const { cellModel, module } = site.arrays[i]!;
+  const noctC = cellModel === 'noct' ? module.noct : undefined;
+  return prepared.get('cells', [identityOf(weather), identityOf(onPlane), noctC], () =>
+    fromSite(site, `arrays[${i}].module`, () =>
+      cellTemperatureYear(
+        noctC === undefined ? { kind: 'wind' } : { kind: 'noct', noctC },
+        weather.airC,
+        onPlane.plane.planeWm2,
+        weather.windMs,
+      ),
+    ),
+  );
+}
+
+/** An array as wired, and what it gives at its maximum power. */
+export interface PreparedDc {
+  input: ArrayYearInput;
+  dc: DcYear;
+}
+
+/** Temperature the cable is counted at: copper in the sun and the cold averages about this, common practice, no source. */
+const conductorC = 25;
+
+/** What an array gives at its maximum power, from the light and the warmth of its cells. */
+export function prepareDc(
+  site: Site,
+  i: number,
+  prepared: PreparedCache,
+  onPlane: PreparedPlane,
+  cellC: Float64Array,
+): PreparedDc {
+  const { module, inSeries, strings, cable, losses } = site.arrays[i]!;
+  const { soiling, mismatch, age, ageing } = losses;
+  const wiring = [module, inSeries, strings, cable, soiling, mismatch, age, ageing];
+  return prepared.get('dc', [identityOf(onPlane), identityOf(cellC), wiring], () => {
+    const parameters = prepareModule(site, i, prepared);
+    const ohm = fromSite(site, `arrays[${i}].cable`, () =>
+      cable ? cableOhm({ lengthM: cable.length, areaMm2: cable.size, conductorC }) : 0,
+    );
+    const input: ArrayYearInput = {
+      parameters,
+      inSeries,
+      strings,
+      cableOhm: ohm,
+      effectiveWm2: onPlane.plane.effectiveWm2,
+      cellC,
+      soiling,
+      mismatch,
+      age: Math.min(1, (age / hoursPerYear) * ageing),
+      ...(onPlane.snowShare && { snowShare: onPlane.snowShare }),
+    };
+    return { input, dc: fromSite(site, `arrays[${i}]`, () => dcYear(input)) };
+  });
+}
+
+function prepareModule(site: Site, i: number, prepared: PreparedCache): ModuleParameters {
+  const { module } = site.arrays[i]!;
+  return prepared.get('module', [module], () =>
+    fromSite(site, `arrays[${i}].module`, () => solveModule(moduleSheet(module))),
+  );
+}
+
+/** An array behind its controller, before the bank has a say. */
+export interface PreparedController {
+  controller: ControllerYear;
+  /** Largest current into the bus, A. */
+  maxCurrentA: number;
+  /** The controller's night draw, W. */
+  nightW: Float64Array;
+}
+
+/** Lowest and highest voltage a bank can have. */
+export type BankRangeV = readonly [lowest: number, highest: number];
+
+/** An array behind its controller, for a bank whose voltage stays within a range. */
+export function prepareController(
+  site: Site,
+  i: number,
+  prepared: PreparedCache,
+  ofArray: PreparedDc,
+  [lowestV, highestV]: BankRangeV,
+): PreparedController {
+  const { input, dc } = ofArray;
+  const written = site.arrays[i]!.controller;
+  return prepared.get('controller', [identityOf(ofArray), written, lowestV, highestV], () =>
+    fromSite(site, `arrays[${i}].controller`, () => {
+      const controller = controllerOf(written);
+      return {
+        controller: controllerYear(input, controller, lowestV, highestV, dc),
+        maxCurrentA: controller.maxCurrentA ?? Number.POSITIVE_INFINITY,
+        nightW: dc.powerW.map((powerW) => (powerW === 0 ? controller.nightDrawW : 0)),
+      };
+    }),
+  );
+}
