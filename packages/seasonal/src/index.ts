@@ -1,6 +1,6 @@
 export { type Costs, type EngineCosts, readCosts, type StoreCosts } from './cost/costs-section.js';
 export { type DesignCost, labelledKWh, lifeCycleOfDesign, lifeCycleOfYear, ratedKW } from './cost/design-cost.js';
-export { type EnginePrices, type EngineUse, engineLifeCycle, type StudyTerms } from './cost/engine-cost.js';
+export { type EnginePrices, type EngineYear, engineLifeCycle, type StudyTerms } from './cost/engine-cost.js';
 export { type CostPlan, evenSalvage, type LifeCycleCost, lifeCycleCost } from './cost/life-cycle-cost.js';
 export {
   presentValueOfPayment,

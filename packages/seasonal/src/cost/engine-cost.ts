@@ -3,7 +3,7 @@ import { evenSalvage, type LifeCycleCost, lifeCycleCost } from './life-cycle-cos
 import { replacementsWithin } from './present-value.js';
 
 /** What the engine does in the base design's year. */
-export interface EngineUse {
+export interface EngineYear {
   fuelLitresPerYear: number;
   hoursPerYear: number;
   /** Running hours until the engine is replaced. */
@@ -30,13 +30,13 @@ export interface StudyTerms {
 
 /** Life-cycle cost of letting the engine go on, at a given fuel price. */
 export function engineLifeCycle(
-  engine: EngineUse,
+  engine: EngineYear,
   prices: EnginePrices,
   fuelPerL: number,
   terms: StudyTerms,
 ): LifeCycleCost {
   const { fuelLitresPerYear, hoursPerYear, lifeH } = engine;
-  checkEngineUse(engine);
+  checkEngineYear(engine);
   for (const name of ['servicePerH', 'replacement', 'firstCost'] as const) {
     mustLie(name, prices[name], 0, Number.POSITIVE_INFINITY);
   }
@@ -58,7 +58,7 @@ export function engineLifeCycle(
 }
 
 /** @throws OutOfRangeError naming the first value out of range */
-export function checkEngineUse({ fuelLitresPerYear, hoursPerYear, lifeH }: EngineUse): void {
+export function checkEngineYear({ fuelLitresPerYear, hoursPerYear, lifeH }: EngineYear): void {
   mustLie('fuelLitresPerYear', fuelLitresPerYear, 0, Number.POSITIVE_INFINITY);
   mustLie('hoursPerYear', hoursPerYear, 0, 8784);
   mustLie('lifeH', lifeH, 10, Number.POSITIVE_INFINITY);

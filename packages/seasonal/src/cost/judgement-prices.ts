@@ -1,7 +1,7 @@
 import type { JudgementPrices } from '../verdict/judge-store.js';
 import type { Costs, StoreCosts } from './costs-section.js';
 import { engineLifeH, enginePrices } from './design-cost.js';
-import { type EngineUse, engineLifeCycle } from './engine-cost.js';
+import { type EngineYear, engineLifeCycle } from './engine-cost.js';
 import type { LifeCycleCost } from './life-cycle-cost.js';
 
 const fuelOnly = { price: 0, lifeH: null, servicePerH: 0, alreadyThere: false };
@@ -41,13 +41,13 @@ function storePrices(store: StoreCosts, years: number, moreArray: number): Judge
 }
 
 /** What the engine does in a year, with the life its prices give it. */
-export function engineUse(fuelLitres: number, hours: number, costs: Costs | null): EngineUse {
+export function engineYear(fuelLitres: number, hours: number, costs: Costs | null): EngineYear {
   const lifeH = engineLifeH(costs?.engine?.lifeH ?? null, hours, costs?.years ?? 1);
   return { fuelLitresPerYear: fuelLitres, hoursPerYear: hours, lifeH };
 }
 
 /** Life-cycle cost of letting the engine go on: all that a store may cost. `null` without a fuel price or years. */
-export function costOfEngine(use: EngineUse, costs: Costs | null, fuelPerL: number | null): LifeCycleCost | null {
+export function costOfEngine(use: EngineYear, costs: Costs | null, fuelPerL: number | null): LifeCycleCost | null {
   if (!costs || costs.years === null || fuelPerL === null) return null;
   const terms = { years: costs.years, discountRate: costs.discountRate };
   return engineLifeCycle(use, enginePrices(costs.engine ?? fuelOnly, costs, fuelPerL), fuelPerL, terms);

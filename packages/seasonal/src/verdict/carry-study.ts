@@ -2,7 +2,7 @@ import { designOf, type Site, type SiteFile } from '@wintergap/site';
 import { bankFacts, PreparedCache, simulateSite, type YearResult } from '@wintergap/year';
 import type { Costs } from '../cost/costs-section.js';
 import { type DesignCost, lifeCycleOfDesign, lifeCycleOfYear, ratedKW } from '../cost/design-cost.js';
-import { costOfEngine, engineUse, judgementPrices } from '../cost/judgement-prices.js';
+import { costOfEngine, engineYear, judgementPrices } from '../cost/judgement-prices.js';
 import type { LifeCycleCost } from '../cost/life-cycle-cost.js';
 import { type ConverterYear, carryBalance, converterInEnginePlace } from '../store/converter-in-engine-place.js';
 import { sumAndPeak } from '../store/converter-trade.js';
@@ -89,7 +89,7 @@ export function studyCarry(
   const surplusKWh = sumAndPeak(balance.surplusWh).sum / 1000;
   const demandKWh = sumAndPeak(balance.demandWh).sum / 1000;
   const { generator } = asItIs.summary;
-  const use = engineUse(generator.fuelLitres, generator.hours, costs);
+  const use = engineYear(generator.fuelLitres, generator.hours, costs);
   const fuelPerL = site.generator?.fuel.price ?? null;
   const { tried, judged: technology } = technologiesOf(settings.store);
   const ownKW = ratedKW(site);

@@ -1,7 +1,7 @@
 import {
-  checkEngineUse,
+  checkEngineYear,
   type EnginePrices,
-  type EngineUse,
+  type EngineYear,
   engineLifeCycle,
   type StudyTerms,
 } from '../cost/engine-cost.js';
@@ -42,7 +42,7 @@ export interface StoreJudgement {
   size: StoreSize;
   /** The store judged: the cheapest between smallest converter and smallest store where prices tell. */
   store: SeasonalStore;
-  engine: EngineUse;
+  engine: EngineYear;
   cost: CostComparison | null;
   deciding: readonly [DecidingNumber, DecidingNumber];
 }
@@ -51,8 +51,8 @@ export interface StoreJudgement {
  * Whether a seasonal store should retire the engine. Without prices the judgement is in kWh, litres and hours only.
  * Break-even prices are solved in closed form, since both life-cycle costs are straight lines in their price.
  */
-export function judgeStore(size: StoreSize, engine: EngineUse, prices: JudgementPrices | null): StoreJudgement {
-  checkEngineUse(engine);
+export function judgeStore(size: StoreSize, engine: EngineYear, prices: JudgementPrices | null): StoreJudgement {
+  checkEngineYear(engine);
   const kWh = (wh: number): number => wh / 1000;
   if (!size.closes) {
     const brought = { what: 'carried into the dark months', value: kWh(size.bringsWh), unit: 'kWh a year' };
@@ -95,7 +95,7 @@ export function judgeStore(size: StoreSize, engine: EngineUse, prices: Judgement
 }
 
 /** Both life-cycle costs and the two break-even prices. */
-function compareCosts(store: SeasonalStore, engine: EngineUse, prices: JudgementPrices): CostComparison {
+function compareCosts(store: SeasonalStore, engine: EngineYear, prices: JudgementPrices): CostComparison {
   const { terms } = prices;
   const { fuelPerL } = prices.engine;
   const { storePerKWh } = prices.store;

@@ -6,12 +6,12 @@ import { type BusFlow, createBusFlow, hottestChargeC, solveBus } from './bus-flo
 import {
   beginBulk,
   beginDay,
-  type ChargeStage,
-  createChargeStage,
+  type Charging,
+  createCharging,
   holdVoltage,
   hoursToStageEnd,
   stages,
-} from './charge-stage.js';
+} from './charging.js';
 import {
   advanceEngine,
   createEngine,
@@ -22,15 +22,15 @@ import {
   phases,
 } from './engine.js';
 import type { Plant } from './plant.js';
-import { postMoment } from './post-moment.js';
+import { postPiece } from './post-piece.js';
 
-/** All that one moment hands to the next, and one year to the next. */
+/** All that one piece of an hour hands to the next, and one year to the next. */
 export interface PlantState {
   /** State of charge, 0 to 1. */
   stateOfCharge: number;
   bankC: number;
   engine: Engine;
-  charge: ChargeStage;
+  charge: Charging;
   flow: BusFlow;
 }
 
@@ -39,16 +39,16 @@ export function createPlantState(plant: Plant, stateOfCharge: number): PlantStat
     stateOfCharge,
     bankC: plant.airC[0]!,
     engine: createEngine(),
-    charge: createChargeStage(),
+    charge: createCharging(),
     flow: createBusFlow(plant.bank.restVoltage(stateOfCharge)),
   };
 }
 
 /** Times closer than this are the same moment, h: a hundredth of a second. */
 const sameMomentH = 3e-6;
-/** Most moments one hour is divided into; the last one takes the rest. */
-const mostMoments = 400;
-/** Largest change of the state of charge in one moment, far from full. */
+/** Most pieces one hour is divided into; the last one takes the rest. */
+const mostPieces = 400;
+/** Largest change of the state of charge in one piece, far from full. */
 const stepInBulk = 0.02;
 /** The same near full, as a share of what is missing, since the acceptance falls with it. */
 const stepNearFull = 0.08;
@@ -75,8 +75,8 @@ export function runYear(plant: Plant, state: PlantState, ledger: Ledger, firstHo
     const heaterW = heater === null ? 0 : heaterPower(state.bankC, outdoorC, heatW, 1, cabinet, heater);
     ledger.lowestStateOfCharge[h] = state.stateOfCharge;
     let leftH = 1;
-    for (let moment = 1; leftH > 0; moment++) {
-      leftH -= runMoment(plant, state, ledger, h, heaterW, leftH, moment < mostMoments);
+    for (let piece = 1; leftH > 0; piece++) {
+      leftH -= runPiece(plant, state, ledger, h, heaterW, leftH, piece < mostPieces);
     }
     const beforeWh = bank.storedWh(state.stateOfCharge);
     // The rule of doubling per 10 K is not trusted beyond where chargers stop.
@@ -98,7 +98,7 @@ export function runYear(plant: Plant, state: PlantState, ledger: Ledger, firstHo
 }
 
 /** Runs one piece of an hour, at most `leftH` long, and returns its length in hours. */
-function runMoment(
+function runPiece(
   plant: Plant,
   state: PlantState,
   ledger: Ledger,
@@ -149,7 +149,7 @@ function runMoment(
     ledger.generatorH[h]! += hours;
     ledger.fuelL[h]! += fuelLPerH(flow.engineToAcW + engineDcInW, generator) * hours;
   }
-  postMoment(ledger, plant, flow, h, hours, heaterW, bank.storedWh(next) - bank.storedWh(s), engineDcInW, loaded);
+  postPiece(ledger, plant, flow, h, hours, heaterW, bank.storedWh(next) - bank.storedWh(s), engineDcInW, loaded);
   if (next < ledger.lowestStateOfCharge[h]!) ledger.lowestStateOfCharge[h] = next;
   if (flow.atVoltageLimit && flow.amps >= 0) holdVoltage(charge, chargeRules, hours, flow.amps, bankC);
   if (generator !== null) advanceEngine(engine, generator, hours, flow.voltageV);

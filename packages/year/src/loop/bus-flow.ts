@@ -1,6 +1,6 @@
 import { busPowerW, clippedPower } from '@wintergap/array';
+import type { ChargeStage } from '@wintergap/battery';
 import { inverterInputW } from '@wintergap/loads';
-import type { ChargeStage } from './charge-stage.js';
 import type { BusSource, Plant } from './plant.js';
 
 /** Powers on the buses at one moment, W unless named otherwise. One object is made per year and filled again. */
@@ -87,9 +87,9 @@ export function solveBus(
   flow: BusFlow,
   plant: Plant,
   h: number,
-  state: number,
+  stateOfCharge: number,
   bankC: number,
-  stage: ChargeStage['stage'],
+  stage: ChargeStage,
   engineLoaded: boolean,
   heaterW: number,
 ): void {
@@ -111,7 +111,7 @@ export function solveBus(
     }
   }
   const demandW = inverterW + plant.converterInputW[h]! + plant.ownUseW[h]! + heaterW;
-  const acceptAmps = state >= 1 || bankC >= hottestChargeC ? 0 : bank.acceptanceAmps(state, bankC, stage);
+  const acceptAmps = stateOfCharge >= 1 || bankC >= hottestChargeC ? 0 : bank.acceptanceAmps(stateOfCharge, bankC, stage);
   const acceptW = acceptAmps * bank.setVoltage(stage, bankC);
   flow.demandW = demandW;
   flow.inverterW = inverterW;
@@ -121,7 +121,7 @@ export function solveBus(
   const rounds = followsVoltage(plant.sources) ? 2 : 1;
   for (let round = 0; round < rounds; round++) {
     offerOfSources(flow, plant.sources, h);
-    share(flow, plant, state, bankC, acceptAmps, acceptW, engineLimitW);
+    share(flow, plant, stateOfCharge, bankC, acceptAmps, acceptW, engineLimitW);
   }
   const aboveLimitW = flow.clippedW;
   // What the buses still ask for beside the sun, whoever gives it: a larger controller would have brought that much.
@@ -133,7 +133,7 @@ export function solveBus(
 function share(
   flow: BusFlow,
   plant: Plant,
-  state: number,
+  stateOfCharge: number,
   bankC: number,
   acceptAmps: number,
   acceptW: number,
@@ -159,27 +159,27 @@ function share(
     // An engine is held to what is asked of it: only sun can be too much, and what it gives leaves no rounding.
     flow.chargeW = engineToDcW > 0 ? netW : Math.min(netW, acceptW);
     flow.thrownW = netW - flow.chargeW;
-    flow.amps = limited ? acceptAmps : bank.chargeAmps(netW, state, bankC);
+    flow.amps = limited ? acceptAmps : bank.chargeAmps(netW, stateOfCharge, bankC);
     if (flow.amps > 0) {
       flow.voltageV = flow.chargeW / flow.amps;
-      flow.storedShare = bank.chargeEfficiency(state, flow.amps);
+      flow.storedShare = bank.chargeEfficiency(stateOfCharge, flow.amps);
     } else {
-      flow.voltageV = bank.restVoltage(state);
+      flow.voltageV = bank.restVoltage(stateOfCharge);
     }
     flow.ratePerH = (flow.storedShare * flow.amps) / bank.refAh;
     flow.emptyAt = bank.lowestState;
     return;
   }
   const wantedW = -netW;
-  const mostAmps = bank.dischargeLimitAmps(state, bankC);
-  let amps = bank.dischargeAmps(wantedW, state, bankC);
+  const mostAmps = bank.dischargeLimitAmps(stateOfCharge, bankC);
+  let amps = bank.dischargeAmps(wantedW, stateOfCharge, bankC);
   let givenW = wantedW;
   if (amps > mostAmps) {
     amps = mostAmps;
-    givenW = Math.min(amps * bank.terminalVoltage(-amps, state, bankC), wantedW);
+    givenW = Math.min(amps * bank.terminalVoltage(-amps, stateOfCharge, bankC), wantedW);
   }
   flow.emptyAt = bank.floorState(bankC, amps);
-  if (state <= flow.emptyAt + emptyBand) {
+  if (stateOfCharge <= flow.emptyAt + emptyBand) {
     givenW = 0;
     amps = 0;
   }
@@ -187,7 +187,7 @@ function share(
   flow.servedShare = givenW < wantedW ? (flow.sunW + engineToDcW + givenW) / flow.demandW : 1;
   flow.dischargeW = givenW;
   flow.amps = -amps;
-  flow.voltageV = amps > 0 ? givenW / amps : bank.restVoltage(state);
+  flow.voltageV = amps > 0 ? givenW / amps : bank.restVoltage(stateOfCharge);
   flow.ratePerH = -amps / bank.refAh;
 }
 

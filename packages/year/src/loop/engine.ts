@@ -41,9 +41,9 @@ export const createEngine = (): Engine => ({
 });
 
 /** States of charge closer than this are the same. */
-const sameState = 1e-9;
+const sameCharge = 1e-9;
 /** A run to full ends here at the latest: beyond it the acceptance is a trickle. */
-const fullState = 0.995;
+const fullCharge = 0.995;
 
 /** Whether the engine runs and gives power. */
 export const isLoaded = (engine: Engine) => engine.phase === phases.loaded;
@@ -60,24 +60,24 @@ export function decideEngine(
   engine: Engine,
   generator: CompiledGenerator,
   h: number,
-  state: number,
+  stateOfCharge: number,
   flow: BusFlow,
   daysSinceFull: number,
   isFull: boolean,
 ): 0 | 1 {
   switch (engine.phase) {
     case phases.off:
-      return tryStart(engine, generator, h, state, flow.emptyAt, daysSinceFull);
+      return tryStart(engine, generator, h, stateOfCharge, flow.emptyAt, daysSinceFull);
     case phases.warming:
-      if (engine.inPhaseH + sameState >= generator.warmUpH) enter(engine, phases.loaded);
+      if (engine.inPhaseH + sameCharge >= generator.warmUpH) enter(engine, phases.loaded);
       return 0;
     case phases.loaded:
-      if (isOver(engine, generator, h, state, flow, isFull)) {
+      if (isOver(engine, generator, h, stateOfCharge, flow, isFull)) {
         enter(engine, generator.coolDownH > 0 ? phases.cooling : phases.off);
       }
       return 0;
     case phases.cooling:
-      if (engine.inPhaseH + sameState >= generator.coolDownH) enter(engine, phases.off);
+      if (engine.inPhaseH + sameCharge >= generator.coolDownH) enter(engine, phases.off);
       return 0;
   }
 }
@@ -91,13 +91,13 @@ function tryStart(
   engine: Engine,
   generator: CompiledGenerator,
   h: number,
-  state: number,
+  stateOfCharge: number,
   emptyAt: number,
   daysSinceFull: number,
 ): 0 | 1 {
-  if (engine.waitH > sameState || generator.startAllowed[h] === 0) return 0;
-  const byCharge = state <= Math.max(generator.startBelow[h]!, emptyAt) + sameState;
-  const byVoltage = generator.startBelowV > 0 && engine.lowVoltageH + sameState >= generator.startBelowVForH;
+  if (engine.waitH > sameCharge || generator.startAllowed[h] === 0) return 0;
+  const byCharge = stateOfCharge <= Math.max(generator.startBelow[h]!, emptyAt) + sameCharge;
+  const byVoltage = generator.startBelowV > 0 && engine.lowVoltageH + sameCharge >= generator.startBelowVForH;
   const byClock =
     generator.exerciseAt[h] === 1 && engine.exercisedAtHour !== h && engine.restH > generator.exerciseEveryH - 24;
   const toFull = generator.fullEveryDays > 0 && daysSinceFull >= generator.fullEveryDays;
@@ -120,18 +120,18 @@ function isOver(
   engine: Engine,
   generator: CompiledGenerator,
   h: number,
-  state: number,
+  stateOfCharge: number,
   flow: BusFlow,
   isFull: boolean,
 ): boolean {
   if (generator.runAllowed[h] === 0) return true;
-  if (engine.exercising) return engine.ranH + sameState >= generator.exerciseH;
-  if (engine.ranH + sameState < generator.minimumRunH) return false;
+  if (engine.exercising) return engine.ranH + sameCharge >= generator.exerciseH;
+  if (engine.ranH + sameCharge < generator.minimumRunH) return false;
   // In float the chargers only hold the bank: whoever set a later stop would not sit through it. But a charge that
   // ended below what started the run (a bank too cold to take it) is none.
-  if (isFull && state > generator.startBelow[h]! + sameState) return true;
-  if (engine.toFull) return state >= fullState;
-  if (state + sameState >= generator.stopAbove) return true;
+  if (isFull && stateOfCharge > generator.startBelow[h]! + sameCharge) return true;
+  if (engine.toFull) return stateOfCharge >= fullCharge;
+  if (stateOfCharge + sameCharge >= generator.stopAbove) return true;
   return generator.stopAtBulkEnd && engine.inPhaseH > 0 && flow.engineWantW < flow.engineLimitW;
 }
 
@@ -144,7 +144,7 @@ export function hoursToEngineEvent(
   engine: Engine,
   generator: CompiledGenerator,
   h: number,
-  state: number,
+  stateOfCharge: number,
   ratePerH: number,
   voltageV: number,
 ): number {
@@ -154,7 +154,7 @@ export function hoursToEngineEvent(
       if (engine.waitH > 0) return engine.waitH;
       const startBelow = generator.startBelow[h]!;
       let hours = Number.POSITIVE_INFINITY;
-      if (ratePerH < 0 && state > startBelow) hours = (startBelow - state) / ratePerH;
+      if (ratePerH < 0 && stateOfCharge > startBelow) hours = (startBelow - stateOfCharge) / ratePerH;
       if (voltageV < generator.startBelowV) hours = Math.min(hours, generator.startBelowVForH - engine.lowVoltageH);
       return hours;
     }
@@ -162,8 +162,8 @@ export function hoursToEngineEvent(
       return generator.warmUpH - engine.inPhaseH;
     case phases.loaded: {
       if (engine.exercising) return generator.exerciseH - engine.ranH;
-      const stopAt = engine.toFull ? fullState : generator.stopAbove;
-      const toStop = state >= stopAt ? 0 : ratePerH > 0 ? (stopAt - state) / ratePerH : Number.POSITIVE_INFINITY;
+      const stopAt = engine.toFull ? fullCharge : generator.stopAbove;
+      const toStop = stateOfCharge >= stopAt ? 0 : ratePerH > 0 ? (stopAt - stateOfCharge) / ratePerH : Number.POSITIVE_INFINITY;
       return Math.max(toStop, generator.minimumRunH - engine.ranH);
     }
     case phases.cooling:

@@ -2,7 +2,7 @@ import type { ControllerYear } from '@wintergap/array';
 import type { Bank, Cabinet, CabinetHeater } from '@wintergap/battery';
 import type { CompiledGenerator } from '@wintergap/generator';
 import type { Inverter } from '@wintergap/loads';
-import type { StageRules } from './charge-stage.js';
+import type { ChargingRules } from './charging.js';
 
 /** One array with its controller, as the bus sees it. */
 export interface BusSource {
@@ -29,7 +29,7 @@ export interface Plant {
   inverter: Inverter | null;
   /** Most AC power the inverter gives, W; 0 without one. Load above it stays dark. */
   inverterLimitW: number;
-  chargeRules: StageRules;
+  chargeRules: ChargingRules;
   bank: Bank;
   cabinet: Cabinet;
   heater: CabinetHeater | null;

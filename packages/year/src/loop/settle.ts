@@ -12,7 +12,7 @@ export interface SettledYear {
 /** Most years that are run. A bank that carries charge for longer than this is not a bank but a seasonal store. */
 const mostYears = 12;
 /** A year ends as it began when the state of charge and the bank's temperature agree to these. */
-const sameState = 1e-6;
+const sameCharge = 1e-6;
 const sameK = 0.01;
 
 /**
@@ -31,7 +31,7 @@ export function settle(plant: Plant): SettledYear {
     const beforeC = state.bankC;
     runYear(plant, state, ledger);
     const moved = Math.abs(state.stateOfCharge - before);
-    if (moved < sameState && Math.abs(state.bankC - beforeC) < sameK) {
+    if (moved < sameCharge && Math.abs(state.bankC - beforeC) < sameK) {
       return { ledger, settledAfterYears: year };
     }
   }

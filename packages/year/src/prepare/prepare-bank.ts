@@ -10,14 +10,14 @@ import {
 } from '@wintergap/battery';
 import { hoursPerYear } from '@wintergap/ground';
 import type { Site, SiteBank } from '@wintergap/site';
-import type { StageRules } from '../loop/charge-stage.js';
+import type { ChargingRules } from '../loop/charging.js';
 
 /** The bank and the place it stands in, ready for the balance. */
 export interface PreparedBank {
   bank: Bank;
   cabinet: Cabinet;
   heater: CabinetHeater | null;
-  chargeRules: StageRules;
+  chargeRules: ChargingRules;
 }
 
 /** Heat a bank gives to the room it stands in, W/K: about 1.5 m2 of surface at 8 W/(m2 K), common practice, no source. */

@@ -1,8 +1,10 @@
+import type { ChargeStage } from '@wintergap/battery';
+
 /** What the chargers hold the bank to. */
 export const stages = { absorption: 0, float: 1, equalise: 2 } as const;
 
 /** How a bank's chargers move from one set voltage to the next. */
-export interface StageRules {
+export interface ChargingRules {
   /** Time at the absorption voltage after which float begins, h. */
   absorptionH: number;
   /** Absorption also ends when the current falls below this, A. */
@@ -13,8 +15,8 @@ export interface StageRules {
 }
 
 /** Where the chargers are. One object per run; the loop changes it in place. */
-export interface ChargeStage {
-  stage: 0 | 1 | 2;
+export interface Charging {
+  stage: ChargeStage;
   /** Time spent at the voltage limit since the stage began, h. */
   heldH: number;
   daysSinceFull: number;
@@ -23,7 +25,7 @@ export interface ChargeStage {
   equalisedH: number;
 }
 
-export const createChargeStage = (): ChargeStage => ({
+export const createCharging = (): Charging => ({
   stage: 0,
   heldH: 0,
   daysSinceFull: 0,
@@ -32,12 +34,12 @@ export const createChargeStage = (): ChargeStage => ({
 });
 
 /** Chargers begin every day, and every engine run, with a bulk charge. */
-export function beginBulk(charge: ChargeStage): void {
+export function beginBulk(charge: Charging): void {
   charge.stage = stages.absorption;
   charge.heldH = 0;
 }
 
-export function beginDay(charge: ChargeStage): void {
+export function beginDay(charge: Charging): void {
   beginBulk(charge);
   charge.daysSinceFull++;
   charge.daysSinceEqualised++;
@@ -47,7 +49,7 @@ export function beginDay(charge: ChargeStage): void {
 const equaliseBelowC = 35;
 
 /** Time until the stage ends if the voltage limit goes on holding, h. */
-export function hoursToStageEnd(charge: ChargeStage, rules: StageRules, atVoltageLimit: boolean): number {
+export function hoursToStageEnd(charge: Charging, rules: ChargingRules, atVoltageLimit: boolean): number {
   if (!atVoltageLimit || charge.stage === stages.float) return Number.POSITIVE_INFINITY;
   const left =
     charge.stage === stages.absorption ? rules.absorptionH - charge.heldH : rules.equaliseH - charge.equalisedH;
@@ -55,7 +57,7 @@ export function hoursToStageEnd(charge: ChargeStage, rules: StageRules, atVoltag
 }
 
 /** Counts the time held at the voltage limit and moves on when the stage is over. */
-export function holdVoltage(charge: ChargeStage, rules: StageRules, hours: number, amps: number, bankC: number): void {
+export function holdVoltage(charge: Charging, rules: ChargingRules, hours: number, amps: number, bankC: number): void {
   if (charge.stage === stages.float) return;
   if (charge.stage === stages.absorption) {
     charge.heldH += hours;

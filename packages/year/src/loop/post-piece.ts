@@ -18,7 +18,7 @@ const darkRounding = 1e-9;
  * @param engineDcInW what the engine gives towards the DC bus, before the charger
  * @param loaded whether the engine runs and gives power
  */
-export function postMoment(
+export function postPiece(
   ledger: Ledger,
   plant: Plant,
   flow: BusFlow,
