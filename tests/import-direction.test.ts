@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { expect, test } from 'vitest';
 
 /** What each package may import, as DEVELOPERS.md says: only rooms listed above it. */
@@ -76,3 +76,25 @@ for (const [name, allowed] of Object.entries(mayImport)) {
     expect(files, `${name} has sources`).not.toHaveLength(0);
   });
 }
+
+/** The files of a package that a file imports, types included. */
+function importsWithin(name: string, file: string): string[] {
+  const source = readFileSync(join(root, name, 'src', file), 'utf8');
+  return [...source.matchAll(/(?:from |import\()'(\.\.?\/[^']*)\.js'/g)].map(([, path]) =>
+    join(dirname(file), `${path}.ts`),
+  );
+}
+
+// Files that import each other, though it be types only, can be read and moved only together.
+test.each(Object.keys(mayImport))('no files of %s import each other in a circle', (name) => {
+  const files = new Set(sourcesOf(name));
+  const seen = new Set<string>();
+  const visit = (file: string, path: readonly string[]) => {
+    expect(path, `${[...path, file].join(' -> ')}`).not.toContain(file);
+    if (seen.has(file)) return;
+    for (const next of importsWithin(name, file)) if (files.has(next)) visit(next, [...path, file]);
+    seen.add(file);
+  };
+  for (const file of files) visit(file, []);
+  expect(seen.size).toBe(files.size);
+});

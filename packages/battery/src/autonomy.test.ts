@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { autonomyDays } from './autonomy.js';
-import { createBank } from './bank.js';
+import { createBank } from './create-bank.js';
 
 const bank = createBank({ chemistry: 'flooded-lead-acid', voltageV: 24, capacityAh: 1000, atRateH: 20 });
 const load = { averageLoadW: 150, tempC: 25 };

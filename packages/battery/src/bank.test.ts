@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type Bank, createBank } from './bank.js';
+import type { Bank } from './bank.js';
+import { createBank } from './create-bank.js';
 
 const banks: Bank[] = [
   createBank({ chemistry: 'flooded-lead-acid', voltageV: 24, capacityAh: 1000, atRateH: 20 }),

@@ -1,7 +1,4 @@
-import type { BankSettings, ResolvedBank } from './bank-settings.js';
-import { resolveBank } from './bank-settings.js';
-import { leadAcidBank } from './lead-acid-bank.js';
-import { lithiumBank } from './lithium-bank.js';
+import type { ResolvedBank } from './bank-settings.js';
 
 /** 0 bulk and absorption, 1 float, 2 equalise. */
 export type ChargeStage = 0 | 1 | 2;
@@ -63,14 +60,4 @@ export interface Bank {
   gasEnergyWh(gassingAh: number): number;
   /** Water lost, g, for charge that made gas, Ah. */
   waterLossGrams(gassingAh: number): number;
-}
-
-/**
- * Makes a bank. The tables it needs depend on the kind of cell and its set voltages only, and are kept between calls.
- *
- * @throws RangeError for settings out of range
- */
-export function createBank(settings: BankSettings): Bank {
-  const resolved = resolveBank(settings);
-  return resolved.chemistry === 'lithium-iron-phosphate' ? lithiumBank(resolved) : leadAcidBank(resolved);
 }

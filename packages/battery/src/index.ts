@@ -1,5 +1,5 @@
 export { type AutonomyQuestion, autonomyDays } from './autonomy.js';
-export { type Bank, type ChargeStage, createBank } from './bank.js';
+export type { Bank, ChargeStage } from './bank.js';
 export {
   type BankSettings,
   type LeadAcidSettings,
@@ -22,6 +22,7 @@ export {
   chemistryDefaults,
   type LeadAcidChemistry,
 } from './chemistry-defaults.js';
+export { createBank } from './create-bank.js';
 export { type CyclesAtDepth, cyclesAtDepth } from './cycle-life.js';
 export { acidFreezingC, electrolyteDensity, freezingC } from './freezing.js';
 export {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { createBank } from './bank.js';
+import { createBank } from './create-bank.js';
 import { chargeCellV, overcharge } from './lead-acid-charge.js';
 import { discharge, dischargeCellV } from './lead-acid-discharge.js';
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { createBank } from './bank.js';
+import { createBank } from './create-bank.js';
 import { restByState } from './lithium-cell.js';
 
 const bank = createBank({ chemistry: 'lithium-iron-phosphate', voltageV: 25.6, capacityAh: 280, atRateH: 5 });

@@ -1,5 +1,4 @@
 import { hoursPerYear, mustHold, mustLie } from '@wintergap/ground';
-import type { GeneratorSettings } from './settings.js';
 
 /** How an air-breathing engine weakens with height and heat. */
 export type Derating =
@@ -18,13 +17,19 @@ export function deratedShare(derating: Derating, elevationM: number, airC: numbe
   return Math.max(byHeight, 0) * Math.max(byHeat, 0);
 }
 
+/** The set's rating at the test bench, and how it weakens: `commonDerating` unless given. */
+interface RatedSet {
+  output: { powerW: number };
+  derating?: Derating;
+}
+
 /**
  * Most power the set gives in each hour, W at its own output.
  *
  * @param elevationM height of the site above the sea
  * @param airC hourly air temperature at the engine's intake
  */
-export function ratedPowerYear(settings: GeneratorSettings, elevationM: number, airC: Float64Array): Float64Array {
+export function ratedPowerYear(settings: RatedSet, elevationM: number, airC: Float64Array): Float64Array {
   const { powerW } = settings.output;
   const derating = settings.derating ?? commonDerating;
   mustLie('output.powerW', powerW, 1, 1e9);

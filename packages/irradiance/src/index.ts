@@ -1,5 +1,6 @@
 export { airMass } from './air-mass.js';
 export { clearSkyWm2 } from './clear-sky.js';
+export type { CompiledSkyline, SkyColumns } from './compiled-skyline.js';
 export { dailyDiffuseFraction, diffuseFraction, monthlyDiffuseFraction } from './diffuse-fraction.js';
 export {
   declinationDeg,
@@ -12,18 +13,12 @@ export {
 export { glassFactor, groundGlassFactor, skyGlassFactor } from './glass.js';
 export type { HorizonPoint } from './horizon.js';
 export { cosIncidence } from './incidence.js';
+export type { LeafSeason, Obstacle } from './obstacle.js';
 export { perezSkyWm2 } from './perez-sky.js';
-export { type Irradiance, type PlaneSettings, type PlaneYear, type Pointing, planeYear } from './plane-year.js';
-export { hiddenSkyShare, hiddenSkyShareOf, type SkyColumns } from './sky-columns.js';
+export type { Irradiance, PlaneSettings, Pointing } from './plane-input.js';
+export { type PlaneYear, planeYear } from './plane-year.js';
+export { hiddenSkyShare, hiddenSkyShareOf } from './sky-columns.js';
 export { groundReflectedWm2, hayDaviesSkyWm2, isotropicSkyWm2, type SkyModel, skyView } from './sky-models.js';
-export {
-  type CompiledSkyline,
-  clearShare,
-  compileSkyline,
-  type LeafSeason,
-  leavesAreOn,
-  type Obstacle,
-  usualLeaves,
-} from './skyline.js';
+export { clearShare, compileSkyline, leavesAreOn, usualLeaves } from './skyline.js';
 export { splitGlobal } from './split-global.js';
 export { type Place, pointsPerHour, type SunYear, sunYear } from './sun-year.js';

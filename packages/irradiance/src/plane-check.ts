@@ -1,5 +1,5 @@
 import { hoursPerYear, mustHold, OutOfRangeError } from '@wintergap/ground';
-import type { Irradiance, PlaneSettings, Pointing } from './plane-year.js';
+import type { Irradiance, PlaneSettings, Pointing } from './plane-input.js';
 import { pointsPerHour } from './sun-year.js';
 
 /** @throws OutOfRangeError when an array has a wrong length or a value outside its range */

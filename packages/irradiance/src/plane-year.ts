@@ -3,33 +3,10 @@ import { glassFactor, groundGlassFactor, skyGlassFactor } from './glass.js';
 import { partHour } from './hour-of-light.js';
 import { lowestAureoleCos, perezBrightness } from './perez-sky.js';
 import { checkPlane } from './plane-check.js';
+import type { Irradiance, PlaneSettings, Pointing } from './plane-input.js';
 import { hiddenSkyShareOf } from './sky-columns.js';
-import type { SkyModel } from './sky-models.js';
-import { type CompiledSkyline, clearShare, leavesAreOn } from './skyline.js';
+import { clearShare, leavesAreOn } from './skyline.js';
 import { pointsPerHour, type SunYear } from './sun-year.js';
-
-/** Where a plane points, at each of the year's 8760 x 4 points. */
-export interface Pointing {
-  /** From horizontal, 0 to 90 degrees. */
-  tiltDeg: Float64Array;
-  /** Degrees clockwise from north. */
-  azimuthDeg: Float64Array;
-}
-
-/** Mean irradiance of each hour, W/m2: global and diffuse on the horizontal, beam on a plane facing the sun. */
-export interface Irradiance {
-  ghiWm2: Float64Array;
-  dniWm2: Float64Array;
-  dhiWm2: Float64Array;
-}
-
-export interface PlaneSettings {
-  skyModel: SkyModel;
-  /** Share of the light that the ground throws back in each hour, 0 to 1. */
-  albedo: Float64Array;
-  /** Open to the horizon unless given. */
-  skyline?: CompiledSkyline | undefined;
-}
 
 /** Irradiance of a plane in each hour, W/m2, mean of the hour. effective = plane - skyline loss - glass loss. */
 export interface PlaneYear {

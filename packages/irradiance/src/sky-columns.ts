@@ -1,25 +1,9 @@
 import { clockwiseDeg, radiansPerDegree as rad } from '@wintergap/ground';
+import type { CompiledSkyline, SkyColumns } from './compiled-skyline.js';
 import { horizonElevationDeg } from './horizon.js';
-import type { CompiledSkyline } from './skyline.js';
 
 const columnDeg = 1;
 const columnCount = 360 / columnDeg;
-
-/**
- * The skyline cut into upright columns one degree wide. The layers of a column lie on each other from the
- * horizontal up; layers of column k have the indices from start[k] to start[k + 1].
- */
-export interface SkyColumns {
-  start: Int32Array;
-  /** Upper edge of each layer, radians. */
-  top: Float64Array;
-  /** Of each upper edge, what `light` needs: the square of its sine, and the edge plus half the sine of twice the edge. */
-  topSquare: Float64Array;
-  topArc: Float64Array;
-  /** Share of the light that a layer holds back, with and without leaves. */
-  hiddenLeafOn: Float64Array;
-  hiddenLeafOff: Float64Array;
-}
 
 /** Cuts a skyline into columns. */
 export function skyColumns(

@@ -1,5 +1,5 @@
 import { mustBeAbove, mustLie, OutOfRangeError } from '@wintergap/ground';
-import type { LeafSeason, Obstacle } from './skyline.js';
+import type { LeafSeason, Obstacle } from './obstacle.js';
 
 export function checkObstacle({ fromDeg, toDeg, topM, distanceM, clear }: Obstacle): void {
   mustLie('fromDeg of an obstacle', fromDeg, 0, 360);

@@ -1,7 +1,8 @@
 import { radiansPerDegree as rad } from '@wintergap/ground';
 import { expect, test } from 'vitest';
+import type { Obstacle } from './obstacle.js';
 import { hiddenSkyShare, hiddenSkyShareOf } from './sky-columns.js';
-import { clearShare, compileSkyline, leavesAreOn, type Obstacle, usualLeaves } from './skyline.js';
+import { clearShare, compileSkyline, leavesAreOn, usualLeaves } from './skyline.js';
 
 const wall = (elevationDeg: number): Obstacle => ({
   fromDeg: 0,

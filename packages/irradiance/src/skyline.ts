@@ -1,45 +1,9 @@
 import { clockwiseDeg, mustLie, radiansPerDegree as rad } from '@wintergap/ground';
+import type { CompiledSkyline } from './compiled-skyline.js';
 import { type HorizonPoint, horizonByDegree, horizonElevationDeg } from './horizon.js';
-import { emptySkyGrid, type SkyColumns, skyColumns } from './sky-columns.js';
+import type { LeafSeason, Obstacle } from './obstacle.js';
+import { emptySkyGrid, skyColumns } from './sky-columns.js';
 import { checkLeaves, checkObstacle } from './skyline-check.js';
-
-/** Something that stands between a range of directions and the array: a wood, a house, one tree. */
-export interface Obstacle {
-  /** First azimuth it covers, degrees clockwise from north. */
-  fromDeg: number;
-  /** Last azimuth it covers, clockwise of the first; 0 to 360 is all round. */
-  toDeg: number;
-  /** Height of its top above the ground the array stands on, m. */
-  topM: number;
-  /** Horizontal distance from the array, m. */
-  distanceM: number;
-  /** Share of the light that comes through, 0 to 1; opaque unless given. */
-  clear?: { leafOn: number; leafOff: number } | undefined;
-}
-
-/** The days (0 to 364) on which leaves come out and are down; across New Year where `onDay` is the later one. */
-export interface LeafSeason {
-  onDay: number;
-  offDay: number;
-}
-
-/** A skyline as one array sees it from its height. Make it with `compileSkyline`. */
-export interface CompiledSkyline {
-  readonly leaves: LeafSeason;
-  /** One entry for each obstacle that rises above the array. */
-  readonly fromDeg: Float64Array;
-  readonly widthDeg: Float64Array;
-  readonly topDeg: Float64Array;
-  readonly clearLeafOn: Float64Array;
-  readonly clearLeafOff: Float64Array;
-  /** Elevation of the opaque horizon at each whole degree of azimuth, 0 to 360; 0 where none was given. */
-  readonly horizonDeg: Float64Array;
-  /** Highest elevation of anything within each degree of azimuth: above it the sky is free. */
-  readonly highestDeg: Float64Array;
-  readonly columns: SkyColumns;
-  /** Hidden sky shares worked out so far, by orientation; -1 where not yet. */
-  readonly skyGrid: Float64Array;
-}
 
 /** 15 May to 1 October in the northern hemisphere, 14 November to 2 April in the southern. Common practice, no source. */
 export function usualLeaves(latitudeDeg: number): LeafSeason {

@@ -1,8 +1,8 @@
 import { type SiteFile, writtenDesign } from './load-site.js';
-import { siteSchema } from './schema.js';
 import { valueProblems } from './schema-issues.js';
 import { fromOrigin, type Site } from './site-origin.js';
 import { pathText, SiteError } from './site-problem.js';
+import { siteSchema } from './site-schema.js';
 import { mergeVariant } from './variants.js';
 
 /**

@@ -1,11 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { closest } from 'fastest-levenshtein';
 import * as z from 'zod';
-import { aroundDesign, siteSchema } from './schema.js';
+import { aroundDesign } from './schema.js';
 import { valueProblems } from './schema-issues.js';
 import { locate, readDocument, type SiteDocument } from './site-document.js';
 import { fromOrigin, type Site } from './site-origin.js';
 import { pathText, SiteError, type SiteProblem } from './site-problem.js';
+import { siteSchema } from './site-schema.js';
 import { mergeVariant } from './variants.js';
 
 /** A site file that has been read and found right, variants and all: plain data, which may be handed to a worker. */

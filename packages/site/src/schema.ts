@@ -1,5 +1,4 @@
 import * as z from 'zod';
-import { checkDesign } from './design-rules.js';
 import {
   azimuth,
   date,
@@ -106,7 +105,7 @@ const siteShape = {
 /** Keys of the site file that are not part of one design. */
 export const aroundDesign = ['variants', 'sweep', 'size', 'carry', 'costs'];
 
-/** The values of one design of a place: the site file without its variants. */
-export const siteSchema = mapping(siteShape, aroundDesign).superRefine((site, context) => checkDesign(site, context));
+/** The values of one design of a place, the site file without its variants: what each key allows by itself. */
+export const designSchema = mapping(siteShape, aroundDesign);
 
-export type SiteValues = z.output<typeof siteSchema>;
+export type SiteValues = z.output<typeof designSchema>;

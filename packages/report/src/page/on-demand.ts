@@ -2,13 +2,7 @@ import type { UnitSystem } from '@wintergap/quantity';
 import type { CommonAnswer } from '@wintergap/study';
 import type { YearResult } from '@wintergap/year';
 import type { NamedYear } from '../text/compare.js';
-
-export interface YearPageSettings {
-  /** The design's name where it is not the base. */
-  variant?: string;
-  /** What the common years say of this design; without it the page is about the file's year alone. */
-  common?: CommonAnswer;
-}
+import type { YearPageSettings } from './year-page.js';
 
 /**
  * The report of one design's year as a page of HTML in one file: it loads nothing, prints on paper, reads on a phone.

@@ -1,4 +1,5 @@
 import type { UnitSystem } from '@wintergap/quantity';
+import type { CommonAnswer } from '@wintergap/study';
 import type { YearResult } from '@wintergap/year';
 import { headline } from '../text/year.js';
 import { basisText, placeText } from './basis.js';
@@ -10,9 +11,15 @@ import { pageText, section } from './frame.js';
 import { lossChain, lossTable } from './losses.js';
 import { html } from './markup.js';
 import { monthsSection } from './months.js';
-import type { YearPageSettings } from './on-demand.js';
 import { temperatureSection } from './temperature.js';
 import { throttleSection } from './throttle.js';
+
+export interface YearPageSettings {
+  /** The design's name where it is not the base. */
+  variant?: string;
+  /** What the common years say of this design; without it the page is about the file's year alone. */
+  common?: CommonAnswer;
+}
 
 /** The report of one design's year. */
 export function yearPage(result: YearResult, units: UnitSystem, { variant, common }: YearPageSettings): string {

@@ -1,8 +1,13 @@
 import type { Site } from '@wintergap/site';
 import { PreparedCache, simulateWeather } from '@wintergap/year';
 import { type YearFigures, yearFigures } from '../year-figures.js';
-import { type CommonYears, commonYears } from './common-years.js';
-import type { DesignRunnerStart } from './run-designs.js';
+import { type CommonYears, type CommonYearsWish, commonYears } from './common-years.js';
+
+/** What a thread is given once, at its start; plain data. */
+export interface DesignRunnerStart {
+  sites: readonly Site[];
+  asked: CommonYearsWish;
+}
 
 /**
  * Prepares the common years of several designs. What a design does in a year depends on the design, the seed and the

@@ -1,7 +1,6 @@
 import { workerData } from 'piscina';
 import type { YearFigures } from '../year-figures.js';
-import { createDesignRunner } from './design-runner.js';
-import type { DesignRunnerStart } from './run-designs.js';
+import { createDesignRunner, type DesignRunnerStart } from './design-runner.js';
 
 const runYear = createDesignRunner(workerData as DesignRunnerStart);
 

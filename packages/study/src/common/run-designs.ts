@@ -3,7 +3,7 @@ import type { Site } from '@wintergap/site';
 import { Piscina } from 'piscina';
 import type { YearFigures } from '../year-figures.js';
 import { type CommonYears, commonYears } from './common-years.js';
-import { createDesignRunner } from './design-runner.js';
+import { createDesignRunner, type DesignRunnerStart } from './design-runner.js';
 import type { DesignYears } from './merit.js';
 
 /** A design under the name by which it is shown. */
@@ -104,10 +104,4 @@ export function createCommonRun(designs: readonly NamedSite[], wish: CommonWish 
       await pool?.destroy();
     },
   };
-}
-
-/** What a thread is given once, at its start; plain data. */
-export interface DesignRunnerStart {
-  sites: readonly Site[];
-  asked: Pick<CommonWish, 'years' | 'seed'>;
 }

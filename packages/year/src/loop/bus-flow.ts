@@ -111,7 +111,8 @@ export function solveBus(
     }
   }
   const demandW = inverterW + plant.converterInputW[h]! + plant.ownUseW[h]! + heaterW;
-  const acceptAmps = stateOfCharge >= 1 || bankC >= hottestChargeC ? 0 : bank.acceptanceAmps(stateOfCharge, bankC, stage);
+  const acceptAmps =
+    stateOfCharge >= 1 || bankC >= hottestChargeC ? 0 : bank.acceptanceAmps(stateOfCharge, bankC, stage);
   const acceptW = acceptAmps * bank.setVoltage(stage, bankC);
   flow.demandW = demandW;
   flow.inverterW = inverterW;

@@ -163,7 +163,8 @@ export function hoursToEngineEvent(
     case phases.loaded: {
       if (engine.exercising) return generator.exerciseH - engine.ranH;
       const stopAt = engine.toFull ? fullCharge : generator.stopAbove;
-      const toStop = stateOfCharge >= stopAt ? 0 : ratePerH > 0 ? (stopAt - stateOfCharge) / ratePerH : Number.POSITIVE_INFINITY;
+      const toStop =
+        stateOfCharge >= stopAt ? 0 : ratePerH > 0 ? (stopAt - stateOfCharge) / ratePerH : Number.POSITIVE_INFINITY;
       return Math.max(toStop, generator.minimumRunH - engine.ranH);
     }
     case phases.cooling:
