@@ -2,6 +2,7 @@ import { compareText, weatherText, yearText } from '@wintergap/report';
 import { examineWeather, type WeatherYear } from '@wintergap/weather';
 import { simulateWeather, siteWeather, type YearResult } from '@wintergap/year';
 import { expect, test } from 'vitest';
+import { answerAround } from '../packages/report/src/common-answer.fixture.js';
 import { honeyHouse } from './honey-house.js';
 
 const halfYearH = 182 * 24;
@@ -67,13 +68,15 @@ test('a place mirrored at the equator, half a year later, has the same dark seas
 
 test('no page speaks of December where another month is the darkest', () => {
   const units = 'metric';
-  const named = [{ name: 'base', result: south }];
+  const twice = ['base', 'again'].map((name) => ({ name, result: south }));
   const pages = [
     yearText(south, units)
       .split('\n\n')
       .filter((part) => part.startsWith('Bank'))
       .join(),
-    compareText([...named, { name: 'again', result: south }], units).split('\n\n')[1]!,
+    compareText(twice, answerAround(twice), units)
+      .split('\n\n')
+      .find((part) => part.startsWith('In the year of the file'))!,
     weatherText(examineWeather(southWeather), units).split('\n\n')[0]!,
   ];
   for (const page of pages) {

@@ -2,31 +2,33 @@ import { weighText } from '@wintergap/report';
 import { designOf, loadSite } from '@wintergap/site';
 import { type SiteWeights, weighSite } from '@wintergap/study';
 import type { Command } from 'commander';
+import { addCommonYearsOptions, type CommonYearsOptions, commonWish } from '../common-years.js';
 import { countProgress } from '../progress.js';
 import { unitsOption } from '../units-option.js';
 
-interface WeighOptions {
+interface WeighOptions extends CommonYearsOptions {
   variant?: string;
   json?: boolean;
   units?: string;
 }
 
 export function addWeigh(program: Command): void {
-  program
+  const command = program
     .command('weigh')
     .description('what each load, effect, charger size and cabinet weighs in engine hours and fuel')
     .argument('<site>', 'site file (YAML)')
     .option('--variant <name>', 'a variant of the site file instead of its base design')
     .option('--json', 'print one JSON document')
-    .option('--units <system>', 'metric or us, instead of what the site file says')
+    .option('--units <system>', 'metric or us, instead of what the site file says');
+  addCommonYearsOptions(command)
     .addHelpText('after', '\nExample:\n  wintergap weigh examples/kettle-pond.yaml')
-    .action((file: string, options: WeighOptions) => {
+    .action(async (file: string, options: WeighOptions) => {
       const design = designOf(loadSite(file), options.variant);
       const units = unitsOption(options.units, design.units);
       const progress = countProgress('years');
       let weights: SiteWeights;
       try {
-        weights = weighSite(design, progress.reached);
+        weights = await weighSite(design, { ...commonWish(options), onYear: progress.reached });
       } finally {
         progress.stop();
       }

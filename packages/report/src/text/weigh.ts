@@ -1,6 +1,7 @@
 import { monthNames } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
-import type { CabinetChoice, ChargerSizes, Outcome, SiteWeights, Weight } from '@wintergap/study';
+import type { CabinetChoice, ChargerSizes, Outcome, PairedDifference, SiteWeights, Weight } from '@wintergap/study';
+import { yearsAgreeing, yearsInWords } from '../common-words.js';
 import { figure, percent, wrap } from '../figures.js';
 import { inVolumeUnit, volumeUnit } from '../shown-units.js';
 import { plainTable } from './plain-table.js';
@@ -20,44 +21,55 @@ export function weighText(weights: SiteWeights, units: UnitSystem): string {
     .join('\n\n');
 }
 
-function headline({ siteName, base, loads, effects }: SiteWeights): string {
+function headline({ siteName, weather, base, loads, effects }: SiteWeights): string {
   const answers = [
     loads[0] && heaviest('load', loads[0].name, loads[0].weight, base),
     effects[0] && heaviest('effect', effects[0].name, effects[0].weight, base),
   ].filter((answer) => answer);
   const answer = answers.length > 0 ? answers.join('; ') : 'no single load or effect costs engine time or darkness';
-  const run =
-    base.starts > 0
-      ? ` One run of the engine is ${figure(base.generatorHours / base.starts)} h: what weighs less may be the luck of a day.`
-      : '';
-  const note = `Each weight is the year run again without that one thing; they do not add up.${run} Array: what an effect takes from it in the months with engine hours or dark load.`;
+  const note = `Each weight is what the mean year has more with that one thing than without it, over ${yearsInWords(weather)}, the same for each; +/- is the range it is sure to lie in, 9 in 10. "none" is no difference that these years can show. They do not add up. Array: what an effect takes from it in the months with engine hours or dark load, in the file's year. Lowest charge: of the file's year, without the thing.`;
   return `${wrap(`${siteName}: ${answer}.`)}\n${wrap(note)}`;
 }
 
 function heaviest(kind: string, name: string, { generatorHours, darkKWh }: Weight, base: Outcome): string {
-  if (generatorHours > 0.05) {
-    return `the heaviest ${kind} is ${name}: without it the engine runs ${figure(generatorHours)} h less of ${figure(base.generatorHours)} h`;
+  if (generatorHours.verdict === 'more' || (generatorHours.years === 1 && generatorHours.mean > 0.05)) {
+    return `the heaviest ${kind} is ${name}: without it the engine runs ${figure(generatorHours.mean)} h less of ${figure(base.generatorHours)} h${sureText(generatorHours)}`;
   }
-  return darkKWh > 0.05
-    ? `the heaviest ${kind} is ${name}: without it ${figure(darkKWh)} kWh less stay dark of ${figure(base.darkKWh)}`
+  return darkKWh.mean > 0.05
+    ? `the heaviest ${kind} is ${name}: without it ${figure(darkKWh.mean)} kWh less stay dark of ${figure(base.darkKWh)}`
     : '';
+}
+
+const sureText = (difference: PairedDifference): string =>
+  difference.low === null || difference.high === null
+    ? ''
+    : ` (${figure(difference.low)} to ${figure(difference.high)}, ${yearsAgreeing(difference)})`;
+
+/** `5.2 +/- 0.8`, or `none`. */
+function differenceCell({ mean, low, high, verdict, years }: PairedDifference): string {
+  if (years > 1 && verdict === 'none') return 'none';
+  return low === null || high === null ? figure(mean) : `${figure(mean)} +/- ${figure((high - low) / 2)}`;
 }
 
 /** The columns in which everything is weighed: heads with units, and how a weight or an outcome fills them. */
 function columns(outcomes: readonly Outcome[], weights: readonly Weight[], units: UnitSystem) {
   const litres = (value: number) => figure(inVolumeUnit(value, units));
   const engine = outcomes.some(({ starts }) => starts > 0) || weights.some(({ starts }) => starts !== 0);
-  const dark = [...outcomes, ...weights].some(({ darkKWh }) => Math.abs(darkKWh) > 0.05);
-  const cells = (of: Outcome | Weight, lowest: number) => [
-    ...(engine ? [figure(of.generatorHours), figure(of.starts, 0), litres(of.fuelLitres)] : []),
-    ...(dark ? [figure(of.darkKWh)] : []),
+  const dark =
+    outcomes.some(({ darkKWh }) => Math.abs(darkKWh) > 0.05) ||
+    weights.some(({ darkKWh }) => Math.abs(darkKWh.mean) > 0.05);
+  const cells = (hours: string, starts: number, fuelLitres: number, darkCell: string, lowest: number) => [
+    ...(engine ? [hours, figure(starts), litres(fuelLitres)] : []),
+    ...(dark ? [darkCell] : []),
     percent(lowest),
   ];
   return {
     head: [...(engine ? ['engine', 'starts', 'fuel'] : []), ...(dark ? ['dark'] : []), 'lowest'],
     unit: [...(engine ? ['h', '', volumeUnit(units)] : []), ...(dark ? ['kWh'] : []), 'charge'],
-    ofOutcome: (outcome: Outcome) => cells(outcome, outcome.darkMonthLowest),
-    ofWeight: (weight: Weight) => cells(weight, weight.darkMonthLowestWithout),
+    ofOutcome: ({ generatorHours, starts, fuelLitres, darkKWh, darkMonthLowest }: Outcome) =>
+      cells(figure(generatorHours), starts, fuelLitres, figure(darkKWh), darkMonthLowest),
+    ofWeight: ({ generatorHours, starts, fuelLitres, darkKWh, darkMonthLowestWithout }: Weight) =>
+      cells(differenceCell(generatorHours), starts, fuelLitres, differenceCell(darkKWh), darkMonthLowestWithout),
   };
 }
 

@@ -1,7 +1,6 @@
 import type { Site } from '@wintergap/site';
 import { monthlySums } from '@wintergap/tally';
 import { arrayLosses, type YearResult } from '@wintergap/year';
-import { outcomeOf } from '../outcome.js';
 import { presentEffects } from '../weigh/effect-weights.js';
 import { type Effect, effects } from '../weigh/effects.js';
 import { leanMonths, sumInMonths } from '../weigh/lean-months.js';
@@ -98,8 +97,8 @@ const difference = (one: Cost, other: Cost): Cost => ({
 });
 
 function costOf(result: YearResult): Cost {
-  const { generatorHours, fuelLitres } = outcomeOf(result);
-  return { generatorHours, fuelLitres };
+  const { hours, fuelLitres } = result.summary.generator;
+  return { generatorHours: hours, fuelLitres };
 }
 
 const lossColumns = [

@@ -3,6 +3,7 @@ import type { Site } from '@wintergap/site';
 import type { DarkSeason, TiltPeriod, YearResult } from '@wintergap/year';
 import { type Outcome, outcomeOf } from '../outcome.js';
 import { rerunOf } from '../rerun.js';
+import { yearFigures } from '../year-figures.js';
 
 /** A year with an array tilted in one way. */
 export interface TiltTrial {
@@ -41,7 +42,7 @@ export function tiltTrials(design: Site, wanted: string | undefined, onRun: (don
   const { darkSeason } = own.summary;
   const trialOf = (result: YearResult): TiltTrial => ({
     dailyWhM2: dailyLight(result, array.name),
-    outcome: outcomeOf(result, darkSeason.month),
+    outcome: outcomeOf({ own: result, common: [yearFigures(result)] }, darkSeason.month),
   });
   const known = new Map<string, TiltTrial>();
   const singles = new Set<number>();

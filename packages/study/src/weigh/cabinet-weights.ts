@@ -1,7 +1,8 @@
 import type { Site } from '@wintergap/site';
 import { yearSum } from '@wintergap/tally';
 import type { YearResult } from '@wintergap/year';
-import { type Outcome, outcomeOf } from '../outcome.js';
+import { type DesignOutcome, type Outcome, outcomeOf } from '../outcome.js';
+import type { Trial } from './trials.js';
 
 /** One way to house the bank. */
 export interface CabinetChoice {
@@ -18,24 +19,31 @@ type Cabinet = NonNullable<Site['bank']['cabinet']>;
 /** Two inches. */
 const moreFoamM = 0.0508;
 
+/** The designs that `cabinetChoices` asks for, the design itself left out. */
+export function cabinetTrials({ site }: YearResult): Trial[] {
+  const { cabinet } = site.bank;
+  if (!cabinet) return [];
+  return changedCabinets(cabinet).map(([name, changed]) => ({
+    id: trialId(name),
+    site: { ...site, bank: { ...site.bank, cabinet: changed } },
+  }));
+}
+
+const trialId = (name: string) => `cabinet ${name}`;
+
 /**
  * The bank's cabinet as it is, better insulated, and without or with a heater's warmth.
  *
  * @returns the design's own first; `null` where the bank stands in the heated rooms
  */
-export function cabinetChoices(base: YearResult, rerun: (site: Site) => YearResult): CabinetChoice[] | null {
-  const { site } = base;
+export function cabinetChoices(base: DesignOutcome, yearsOf: (id: string) => DesignOutcome): CabinetChoice[] | null {
+  const { site, summary } = base.own;
   const { cabinet } = site.bank;
   if (!cabinet) return null;
-  const { month } = base.summary.darkSeason;
-  const choices = changedCabinets(cabinet).map(([name, changed]) =>
-    choiceOf(name, rerun({ ...site, bank: { ...site.bank, cabinet: changed } }), month),
-  );
+  const { month } = summary.darkSeason;
+  const choices = changedCabinets(cabinet).map(([name]) => choiceOf(name, yearsOf(trialId(name)), month));
   return [choiceOf('as designed', base, month), ...choices];
 }
-
-/** How many years `cabinetChoices` runs. */
-export const cabinetRuns = ({ bank }: Site): number => (bank.cabinet ? changedCabinets(bank.cabinet).length : 0);
 
 function changedCabinets(cabinet: Cabinet): [name: string, changed: Cabinet][] {
   const { insulation, heatedBy } = cabinet;
@@ -58,12 +66,12 @@ function changedCabinets(cabinet: Cabinet): [name: string, changed: Cabinet][] {
   return changed;
 }
 
-function choiceOf(name: string, result: YearResult, darkMonth: number): CabinetChoice {
-  const { ledger, plant, summary } = result;
+function choiceOf(name: string, years: DesignOutcome, darkMonth: number): CabinetChoice {
+  const { ledger, plant, summary } = years.own;
   const otherOwnUseWh = yearSum(plant.ownUseW);
   return {
     name,
-    outcome: outcomeOf(result, darkMonth),
+    outcome: outcomeOf(years, darkMonth),
     coldestBankC: summary.bank.minTemp,
     warmestBankC: summary.bank.maxTemp,
     heaterKWh: plant.heater === null ? 0 : Math.max(0, (yearSum(ledger.ownUseWh) - otherOwnUseWh) / 1000),

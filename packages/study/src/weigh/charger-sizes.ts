@@ -1,7 +1,8 @@
 import type { Site } from '@wintergap/site';
 import { yearSum } from '@wintergap/tally';
 import type { YearResult } from '@wintergap/year';
-import { type Outcome, outcomeOf } from '../outcome.js';
+import { type DesignOutcome, type Outcome, outcomeOf } from '../outcome.js';
+import type { Trial } from './trials.js';
 
 /** One size of charger, or of a set that gives DC, and the year it makes. */
 export interface ChargerSize {
@@ -39,8 +40,16 @@ function timesOf(generator: Generator): number[] {
 
 const setLimitW = ({ output }: Generator) => (output.bus === 'ac' ? output.power * output.charger.efficiency : null);
 
-/** How many years `chargerSizes` runs. */
-export const chargerRuns = ({ generator }: Site): number => (generator ? timesOf(generator).length - 1 : 0);
+/** The designs that `chargerSizes` asks for, the design itself left out. */
+export function chargerTrials({ site }: YearResult): Trial[] {
+  const { generator } = site;
+  if (!generator) return [];
+  return timesOf(generator)
+    .filter((times) => times !== 1)
+    .map((times) => ({ id: trialId(times), site: { ...site, generator: scaled(generator, times) } }));
+}
+
+const trialId = (times: number) => `charger x ${times}`;
 
 /**
  * The year against the size of the charger. A small one runs long; beyond some size the bank's acceptance, not the
@@ -48,19 +57,19 @@ export const chargerRuns = ({ generator }: Site): number => (generator ? timesOf
  *
  * @returns `null` for a place without a generator
  */
-export function chargerSizes(base: YearResult, rerun: (site: Site) => YearResult): ChargerSizes | null {
-  const { site } = base;
-  const { generator } = site;
+export function chargerSizes(base: DesignOutcome, yearsOf: (id: string) => DesignOutcome): ChargerSizes | null {
+  const { generator } = base.own.site;
   if (!generator) return null;
   const sizes = timesOf(generator).map((times): ChargerSize => {
-    const sized = times === 1 ? generator : scaled(generator, times);
-    const result = times === 1 ? base : rerun({ ...site, generator: sized });
-    const hours = yearSum(result.ledger.generatorH);
+    const years = times === 1 ? base : yearsOf(trialId(times));
+    const { ledger, site } = years.own;
+    const { output } = site.generator!;
+    const hours = yearSum(ledger.generatorH);
     return {
       times,
-      powerW: sized.output.bus === 'ac' ? sized.output.charger.power : sized.output.power,
-      outcome: outcomeOf(result, base.summary.darkSeason.month),
-      meanOutputW: hours > 0 ? yearSum(result.ledger.generatorWh) / hours : 0,
+      powerW: output.bus === 'ac' ? output.charger.power : output.power,
+      outcome: outcomeOf(years, base.own.summary.darkSeason.month),
+      meanOutputW: hours > 0 ? yearSum(ledger.generatorWh) / hours : 0,
     };
   });
   return {

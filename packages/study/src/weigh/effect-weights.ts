@@ -1,8 +1,8 @@
-import type { Site } from '@wintergap/site';
 import type { YearResult } from '@wintergap/year';
-import { heavierFirst, outcomeOf, type Weight, weightOf } from '../outcome.js';
+import { type DesignOutcome, heavierFirst, type Weight, weightOf } from '../outcome.js';
 import { type Effect, effects, isPresent } from './effects.js';
 import { leanMonths, sumInMonths } from './lean-months.js';
+import type { Trial } from './trials.js';
 
 /** One effect and what the year would be without it. */
 export interface EffectWeight {
@@ -19,22 +19,27 @@ export function presentEffects({ site, arrays }: YearResult): Effect[] {
   return effects.filter((effect) => (effect.name === 'snow on the array' ? snowKnown : isPresent(effect, site)));
 }
 
+/** The designs that `effectWeights` asks for. */
+export const effectTrials = (base: YearResult): Trial[] =>
+  presentEffects(base).map((effect) => ({ id: trialId(effect), site: effect.without(base.site) }));
+
+const trialId = ({ name }: Effect) => `effect ${name}`;
+
 /**
- * What each effect weighs, heaviest first: the year is run again with it alone left out. Effects hide one another
+ * What each effect weighs, heaviest first: the years are run again with it alone left out. Effects hide one another
  * (light behind the trees is not lost to snow as well), so the weights do not add up.
  */
-export function effectWeights(base: YearResult, rerun: (site: Site) => YearResult): EffectWeight[] {
-  const withIt = outcomeOf(base);
-  const months = leanMonths([base]);
+export function effectWeights(base: DesignOutcome, yearsOf: (id: string) => DesignOutcome): EffectWeight[] {
+  const months = leanMonths([base.own]);
   const offered = ({ ledger }: YearResult) => sumInMonths(ledger.arrayAvailableWh, months) / 1000;
-  return presentEffects(base)
+  return presentEffects(base.own)
     .map((effect) => {
-      const without = rerun(effect.without(base.site));
+      const without = yearsOf(trialId(effect));
       return {
         name: effect.name,
         meaning: effect.meaning,
-        arrayKWh: offered(without) - offered(base),
-        weight: weightOf(withIt, outcomeOf(without, base.summary.darkSeason.month)),
+        arrayKWh: offered(without.own) - offered(base.own),
+        weight: weightOf(base, without, base.own.summary.darkSeason.month),
       };
     })
     .sort((one, other) => heavierFirst(one.weight, other.weight));

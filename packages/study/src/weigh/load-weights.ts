@@ -1,6 +1,7 @@
 import type { Site } from '@wintergap/site';
 import type { YearResult } from '@wintergap/year';
-import { heavierFirst, type Outcome, outcomeOf, type Weight, weightOf } from '../outcome.js';
+import { type DesignOutcome, heavierFirst, type Weight, weightOf } from '../outcome.js';
+import type { Trial } from './trials.js';
 
 /** One load and what the year would be without it, inverter and all else staying as they are. */
 export interface LoadWeight {
@@ -17,23 +18,17 @@ export interface LoadWeight {
 
 type LoadItem = YearResult['load']['items'][number];
 
-/** How many years `loadWeights` runs. */
-export const loadRuns = ({ loads, events, measuredLoad }: Site): number =>
-  loads.length + events.length + (measuredLoad ? 1 : 0);
+interface LoadCase extends Trial {
+  kind: LoadWeight['kind'];
+  parts: readonly LoadItem[];
+}
 
-/**
- * What each load, event and measured table weighs, heaviest first: the year is run again without it, since a share of
- * the energy says little about the engine. The weights of all loads do not add up to the engine's hours.
- */
-export function loadWeights(base: YearResult, rerun: (site: Site) => YearResult): LoadWeight[] {
-  const { site } = base;
+/** Each load, event and measured table, and the design without it. */
+function loadCases({ site, load: { items } }: YearResult): LoadCase[] {
   const { loads, events, measuredLoad } = site;
-  const withIt = outcomeOf(base);
-  const { items } = base.load;
-  const { month } = base.summary.darkSeason;
-  const weights: LoadWeight[] = [];
-  const add = (kind: LoadWeight['kind'], parts: readonly LoadItem[], without: Site) =>
-    weights.push(loadWeight(kind, parts, shareInMonth(parts, items, month), withIt, outcomeOf(rerun(without), month)));
+  const cases: LoadCase[] = [];
+  const add = (kind: LoadCase['kind'], parts: readonly LoadItem[], without: Site) =>
+    cases.push({ id: `load ${cases.length}`, kind, parts, site: without });
   loads.forEach((_, i) => {
     add('appliance', [items[i]!], { ...site, loads: loads.toSpliced(i, 1) });
   });
@@ -45,7 +40,24 @@ export function loadWeights(base: YearResult, rerun: (site: Site) => YearResult)
     const { measuredLoad: _, ...without } = site;
     add('measured', tables, without);
   }
-  return weights.sort((one, other) => heavierFirst(one.weight, other.weight));
+  return cases;
+}
+
+/** The designs that `loadWeights` asks for. */
+export const loadTrials = (base: YearResult): Trial[] => loadCases(base).map(({ id, site }) => ({ id, site }));
+
+/**
+ * What each load, event and measured table weighs, heaviest first: the years are run again without it, since a share of
+ * the energy says little about the engine. The weights of all loads do not add up to the engine's hours.
+ */
+export function loadWeights(base: DesignOutcome, yearsOf: (id: string) => DesignOutcome): LoadWeight[] {
+  const { items } = base.own.load;
+  const { month } = base.own.summary.darkSeason;
+  return loadCases(base.own)
+    .map(({ id, kind, parts }) =>
+      loadWeight(kind, parts, shareInMonth(parts, items, month), weightOf(base, yearsOf(id), month)),
+    )
+    .sort((one, other) => heavierFirst(one.weight, other.weight));
 }
 
 /** Share of some loads in the energy of all, in a month from 1 for January. */
@@ -58,8 +70,7 @@ function loadWeight(
   kind: LoadWeight['kind'],
   parts: readonly LoadItem[],
   darkMonthShare: number,
-  withIt: Outcome,
-  without: Outcome,
+  weight: Weight,
 ): LoadWeight {
   const sum = (of: (item: LoadItem) => number) => parts.reduce((total, item) => total + of(item), 0);
   const [first] = parts;
@@ -70,6 +81,6 @@ function loadWeight(
     kWhYear: sum((item) => item.energyWhYear) / 1000,
     standbyKWhYear: sum((item) => item.standbyWhYear) / 1000,
     darkMonthShare,
-    weight: weightOf(withIt, without),
+    weight,
   };
 }
