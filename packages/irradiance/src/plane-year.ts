@@ -1,11 +1,11 @@
 import { hoursPerYear, radiansPerDegree as rad } from '@wintergap/ground';
-import { glassFactor, groundGlassFactor, skyGlassFactor } from './glass.js';
 import { partHour } from './hour-of-light.js';
 import { lowestAureoleCos, perezBrightness } from './perez-sky.js';
 import { checkPlane } from './plane-check.js';
 import type { Irradiance, PlaneSettings, Pointing } from './plane-input.js';
-import { hiddenSkyShareOf } from './sky-columns.js';
-import { clearShare, leavesAreOn } from './skyline.js';
+import { noSums, type PointSums, sumPoints, unpointedPlane } from './plane-points.js';
+import type { SkyModel } from './sky-models.js';
+import { leavesAreOn } from './skyline.js';
 import { pointsPerHour, type SunYear } from './sun-year.js';
 
 /** Irradiance of a plane in each hour, W/m2, mean of the hour. effective = plane - skyline loss - glass loss. */
@@ -42,28 +42,12 @@ export function planeYear(
   checkPlane(irradiance, pointing, settings);
   const { ghiWm2, dniWm2, dhiWm2 } = irradiance;
   const { skyModel, albedo, skyline } = settings;
-  const { zenithDeg, azimuthDeg: sunAzimuthDeg, cosZenith, upShare, meanCosZenith, extraterrestrialNormalWm2 } = sun;
-  const { tiltDeg, azimuthDeg } = pointing;
-
-  const beamWm2 = new Float64Array(hoursPerYear);
-  const skyWm2 = new Float64Array(hoursPerYear);
-  const groundWm2 = new Float64Array(hoursPerYear);
-  const planeWm2 = new Float64Array(hoursPerYear);
-  const skylineLossWm2 = new Float64Array(hoursPerYear);
-  const glassLossWm2 = new Float64Array(hoursPerYear);
-  const effectiveWm2 = new Float64Array(hoursPerYear);
+  const { upShare, meanCosZenith, extraterrestrialNormalWm2 } = sun;
+  const year = darkPlaneYear();
   const light = new Float64Array(2);
   const brightness = new Float64Array(2);
-
-  // Kept while the plane stays as it is.
-  let tilt = Number.NaN;
-  let azimuth = Number.NaN;
-  let cosTilt = 1;
-  let sinTilt = 0;
-  let skyGlass = 1;
-  let groundGlass = 1;
-  let freeSky = 1;
-  let freeSkyLeaves = false;
+  const plane = unpointedPlane();
+  const sums = noSums();
 
   for (let h = 0; h < hoursPerYear; h++) {
     const ghi = ghiWm2[h]!;
@@ -71,83 +55,77 @@ export function planeYear(
     const up = upShare[h]!;
     const normal = extraterrestrialNormalWm2[h]!;
     partHour(ghi, dniWm2[h]!, dhiWm2[h]!, up, meanCosZenith[h]!, normal, light);
-    const beam = light[0]!;
-    const diffuse = light[1]!;
     const leafOn = skyline !== undefined && leavesAreOn(skyline.leaves, Math.floor(h / 24));
-
-    // Sums over the points that count: those with the sun up, or all four in twilight.
-    let cosSum = 0;
-    let cosKept = 0;
-    let cosThroughGlass = 0;
-    let viewSum = 0;
-    let sinSum = 0;
-    let viewKept = 0;
-    let viewThroughGlass = 0;
-    let groundView = 0;
-    let groundThroughGlass = 0;
-    for (let i = h * pointsPerHour; i < (h + 1) * pointsPerHour; i++) {
-      const cosZ = cosZenith[i]!;
-      if (up > 0 && cosZ === 0) continue;
-      const turned = azimuthDeg[i]! !== azimuth;
-      if (tiltDeg[i]! !== tilt || turned || leafOn !== freeSkyLeaves) {
-        if (tiltDeg[i]! !== tilt) {
-          tilt = tiltDeg[i]!;
-          cosTilt = Math.cos(tilt * rad);
-          sinTilt = Math.sin(tilt * rad);
-          skyGlass = skyGlassFactor(tilt);
-          groundGlass = groundGlassFactor(tilt);
-        }
-        azimuth = azimuthDeg[i]!;
-        freeSkyLeaves = leafOn;
-        if (skyline) freeSky = 1 - hiddenSkyShareOf(skyline, tilt, azimuth, leafOn);
-      }
-      const view = (1 + cosTilt) / 2;
-      viewSum += view;
-      sinSum += sinTilt;
-      viewKept += view * freeSky;
-      viewThroughGlass += view * freeSky * skyGlass;
-      groundView += 1 - view;
-      groundThroughGlass += (1 - view) * groundGlass;
-      if (cosZ === 0) continue;
-      const cos = cosZ * cosTilt + Math.sqrt(1 - cosZ * cosZ) * sinTilt * Math.cos((sunAzimuthDeg[i]! - azimuth) * rad);
-      if (cos <= 0) continue;
-      const clear = skyline ? clearShare(skyline, sunAzimuthDeg[i]!, 90 - zenithDeg[i]!, leafOn) : 1;
-      cosSum += cos;
-      cosKept += cos * clear;
-      cosThroughGlass += cos * clear * glassFactor(cos);
-    }
-
-    const points = up > 0 ? up * pointsPerHour : pointsPerHour;
+    sumPoints(sums, plane, h, sun, pointing, skyline, leafOn);
     const meanCosUp = up > 0 ? meanCosZenith[h]! / up : 0;
-    let around = 0;
-    let horizon = 0;
-    if (skyModel !== 'isotropic' && diffuse > 0 && meanCosUp > 0) {
-      if (skyModel === 'perez') {
-        perezBrightness(diffuse, beam, normal, Math.acos(meanCosUp) / rad, brightness);
-        around = brightness[0]!;
-        horizon = brightness[1]!;
-      } else around = Math.min(1, beam / normal);
-      around *= Math.min(1, meanCosUp / lowestAureoleCos);
-    }
-    // W/m2 for each unit of the sums above.
-    const direct = beam / pointsPerHour + (meanCosUp > 0 ? (diffuse * around) / (meanCosUp * points) : 0);
-    const dome = Math.max(0, (diffuse * ((1 - around) * viewSum + horizon * sinSum)) / points);
-    const domeShare = viewSum > 0 ? dome / viewSum : 0;
-    const fromGround = (ghi * albedo[h]!) / points;
-
-    beamWm2[h] = (beam / pointsPerHour) * cosSum;
-    skyWm2[h] = (direct - beam / pointsPerHour) * cosSum + dome;
-    groundWm2[h] = fromGround * groundView;
-    const plane = beamWm2[h]! + skyWm2[h]! + groundWm2[h]!;
-    const skylineLoss = direct * (cosSum - cosKept) + domeShare * (viewSum - viewKept);
-    const glassLoss =
-      direct * (cosKept - cosThroughGlass) +
-      domeShare * (viewKept - viewThroughGlass) +
-      fromGround * (groundView - groundThroughGlass);
-    planeWm2[h] = plane;
-    skylineLossWm2[h] = skylineLoss;
-    glassLossWm2[h] = glassLoss;
-    effectiveWm2[h] = Math.max(0, plane - skylineLoss - glassLoss);
+    skyBrightness(skyModel, light[1]!, light[0]!, normal, meanCosUp, brightness);
+    postHour(year, h, sums, light, brightness, meanCosUp, up, ghi * albedo[h]!);
   }
-  return { planeWm2, beamWm2, skyWm2, groundWm2, skylineLossWm2, glassLossWm2, effectiveWm2 };
+  return year;
+}
+
+const darkPlaneYear = (): PlaneYear => ({
+  planeWm2: new Float64Array(hoursPerYear),
+  beamWm2: new Float64Array(hoursPerYear),
+  skyWm2: new Float64Array(hoursPerYear),
+  groundWm2: new Float64Array(hoursPerYear),
+  skylineLossWm2: new Float64Array(hoursPerYear),
+  glassLossWm2: new Float64Array(hoursPerYear),
+  effectiveWm2: new Float64Array(hoursPerYear),
+});
+
+/** Writes how bright the aureole and the horizon are, as shares of the diffuse light, into `brightness`. */
+function skyBrightness(
+  skyModel: SkyModel,
+  diffuseWm2: number,
+  beamWm2: number,
+  normalWm2: number,
+  meanCosUp: number,
+  brightness: Float64Array,
+): void {
+  brightness[0] = 0;
+  brightness[1] = 0;
+  if (skyModel === 'isotropic' || diffuseWm2 <= 0 || meanCosUp <= 0) return;
+  if (skyModel === 'perez') perezBrightness(diffuseWm2, beamWm2, normalWm2, Math.acos(meanCosUp) / rad, brightness);
+  else brightness[0] = Math.min(1, beamWm2 / normalWm2);
+  brightness[0]! *= Math.min(1, meanCosUp / lowestAureoleCos);
+}
+
+/** Puts an hour's light together: beam and aureole by the cosines summed, dome and ground by the views. */
+function postHour(
+  year: PlaneYear,
+  h: number,
+  sums: PointSums,
+  light: Float64Array,
+  brightness: Float64Array,
+  meanCosUp: number,
+  up: number,
+  reflectedWm2: number,
+): void {
+  const beam = light[0]!;
+  const diffuse = light[1]!;
+  const around = brightness[0]!;
+  const points = up > 0 ? up * pointsPerHour : pointsPerHour;
+  // W/m2 for each unit of the sums.
+  const direct = beam / pointsPerHour + (meanCosUp > 0 ? (diffuse * around) / (meanCosUp * points) : 0);
+  const dome = Math.max(0, (diffuse * ((1 - around) * sums.view + brightness[1]! * sums.sin)) / points);
+  const domeShare = sums.view > 0 ? dome / sums.view : 0;
+  const fromGround = reflectedWm2 / points;
+
+  const beamWm2 = (beam / pointsPerHour) * sums.cos;
+  const skyWm2 = (direct - beam / pointsPerHour) * sums.cos + dome;
+  const groundWm2 = fromGround * sums.ground;
+  const planeWm2 = beamWm2 + skyWm2 + groundWm2;
+  const skylineLossWm2 = direct * (sums.cos - sums.cosKept) + domeShare * (sums.view - sums.viewKept);
+  const glassLossWm2 =
+    direct * (sums.cosKept - sums.cosThroughGlass) +
+    domeShare * (sums.viewKept - sums.viewThroughGlass) +
+    fromGround * (sums.ground - sums.groundThroughGlass);
+  year.beamWm2[h] = beamWm2;
+  year.skyWm2[h] = skyWm2;
+  year.groundWm2[h] = groundWm2;
+  year.planeWm2[h] = planeWm2;
+  year.skylineLossWm2[h] = skylineLossWm2;
+  year.glassLossWm2[h] = glassLossWm2;
+  year.effectiveWm2[h] = Math.max(0, planeWm2 - skylineLossWm2 - glassLossWm2);
 }
