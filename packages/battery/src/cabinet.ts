@@ -1,6 +1,6 @@
 /** The enclosure of a bank as one thermal mass. */
 export interface Cabinet {
-  /** Conductance of walls, lid and floor to outdoors, W/K. */
+  /** Conductance of walls, lid and floor to the air around, W/K. */
   insulationWPerK: number;
   /** Heat capacity of the bank and what warms with it, Wh/K. */
   heatCapacityWhPerK: number;
@@ -21,6 +21,7 @@ export interface CabinetHeater {
  *   heatCapacity dT/dt = loss + heater - conductances (T - surroundings).
  * Any step length is stable. Does not allocate.
  *
+ * @param outdoorC air around the cabinet: outdoors, or the room it stands in
  * @param lossW heat the bank itself gives off
  */
 export function cabinetStep(

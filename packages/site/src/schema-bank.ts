@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { fraction, mapping, notNegative, number, oneOf, positive, quantity, wholeNumber } from './fields.js';
+import { fraction, mapping, notNegative, number, oneOf, positive, quantity, wholeNumber, word } from './fields.js';
 import { leadAcidLabel, plainCapacity, plainLabel } from './schema-bank-label.js';
 
 const heat = oneOf(
@@ -47,6 +47,8 @@ const anyBank = {
   chargeLimit: quantity('current', positive).optional(),
   dischargeLimit: quantity('current', positive).optional(),
   cabinet: cabinet.optional(),
+  /** What surrounds the cabinet, or the bank without one: the heated rooms, a hut nobody heats, or the open air. */
+  stands: word(['rooms', 'unheated', 'outdoors']).optional(),
   /** Cycles to 80 % capacity at depths of discharge, as a maker prints them. */
   cycleLife: z.array(mapping({ depth: fraction(), cycles: number(1, 1e6, 'cycles') })).optional(),
   calendarLife: quantity('duration', positive).optional(),

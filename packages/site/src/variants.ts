@@ -36,9 +36,9 @@ function mergeMapping(base: Plain, changes: Plain): Plain {
 }
 
 /** What a bank of any chemistry has in common: kept when a variant changes the chemistry. */
-function shared({ voltage, capacity, atRate, cabinet, floor }: Plain): Plain {
+function shared({ voltage, capacity, atRate, cabinet, stands, floor }: Plain): Plain {
   return Object.fromEntries(
-    Object.entries({ voltage, capacity, atRate, cabinet, floor }).filter(([, value]) => value !== undefined),
+    Object.entries({ voltage, capacity, atRate, cabinet, stands, floor }).filter(([, value]) => value !== undefined),
   );
 }
 

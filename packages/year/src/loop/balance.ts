@@ -37,7 +37,7 @@ export interface PlantState {
 export function createPlantState(plant: Plant, stateOfCharge: number): PlantState {
   return {
     stateOfCharge,
-    bankC: plant.airC[0]!,
+    bankC: plant.aroundC[0]!,
     engine: createEngine(),
     charge: createCharging(),
     flow: createBusFlow(plant.bank.restVoltage(stateOfCharge)),
@@ -63,7 +63,7 @@ const stepNearFull = 0.08;
  * @param firstHour hour of the year to begin at; the ledger's earlier hours are then left empty
  */
 export function runYear(plant: Plant, state: PlantState, ledger: Ledger, firstHour = 0): void {
-  const { bank, cabinet, heater, airC } = plant;
+  const { bank, cabinet, heater, aroundC } = plant;
   const { charge } = state;
   for (const name of ledgerColumns) ledger[name].fill(0);
   let storedWh = bank.storedWh(state.stateOfCharge);
@@ -71,8 +71,8 @@ export function runYear(plant: Plant, state: PlantState, ledger: Ledger, firstHo
   let heatW = 0;
   for (let h = firstHour; h < hoursPerYear; h++) {
     if (h % 24 === 0) beginDay(charge);
-    const outdoorC = airC[h]!;
-    const heaterW = heater === null ? 0 : heaterPower(state.bankC, outdoorC, heatW, 1, cabinet, heater);
+    const outsideC = aroundC[h]!;
+    const heaterW = heater === null ? 0 : heaterPower(state.bankC, outsideC, heatW, 1, cabinet, heater);
     ledger.lowestStateOfCharge[h] = state.stateOfCharge;
     let leftH = 1;
     for (let piece = 1; leftH > 0; piece++) {
@@ -91,7 +91,7 @@ export function runYear(plant: Plant, state: PlantState, ledger: Ledger, firstHo
     ledger.stateOfCharge[h] = kept;
     if (kept < ledger.lowestStateOfCharge[h]!) ledger.lowestStateOfCharge[h] = kept;
     heatW = ledger.bankLossWh[h]! - bank.gasEnergyWh(ledger.gassingAh[h]!) + beforeWh - storedWh;
-    state.bankC = cabinetStep(state.bankC, outdoorC, heatW, heaterW, 1, cabinet);
+    state.bankC = cabinetStep(state.bankC, outsideC, heatW, heaterW, 1, cabinet);
     ledger.bankC[h] = state.bankC;
     ledger.daysSinceFull[h] = charge.daysSinceFull;
   }

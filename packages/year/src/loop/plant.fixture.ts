@@ -50,7 +50,7 @@ export function plantOf(parts: PlantParts): Plant {
     bank,
     cabinet: { insulationWPerK: 1, heatCapacityWhPerK: 250 },
     heater: null,
-    airC,
+    aroundC: airC,
     generator: parts.generator ? compileGenerator(parts.generator, { elevationM: 0, airC }) : null,
   };
 }

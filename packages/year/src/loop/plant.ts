@@ -33,6 +33,7 @@ export interface Plant {
   bank: Bank;
   cabinet: Cabinet;
   heater: CabinetHeater | null;
-  airC: Float64Array;
+  /** Air around the cabinet, or around a bank without one, degC. */
+  aroundC: Float64Array;
   generator: CompiledGenerator | null;
 }

@@ -11,20 +11,26 @@ import {
 import { hoursPerYear } from '@wintergap/ground';
 import type { Site, SiteBank } from '@wintergap/site';
 import type { ChargingRules } from '../loop/charging.js';
+import { airAround } from './rooms-air.js';
 
 /** The bank and the place it stands in, ready for the balance. */
 export interface PreparedBank {
   bank: Bank;
   cabinet: Cabinet;
+  /** Air around the cabinet, or around a bank without one, degC, hour by hour. */
+  aroundC: Float64Array;
   heater: CabinetHeater | null;
   chargeRules: ChargingRules;
 }
 
-/** Heat a bank gives to the room it stands in, W/K: about 1.5 m2 of surface at 8 W/(m2 K), common practice, no source. */
-const roomCouplingWPerK = 12;
+/** Heat a bank without a cabinet gives to the air, W/K: about 1.5 m2 of surface at 8 W/(m2 K), common practice, no source. */
+const bareBankWPerK = 12;
 
-/** Makes the bank. Without a `cabinet` it stands in the heated rooms. */
-export function prepareBank(site: Site): PreparedBank {
+/**
+ * Makes the bank and what surrounds it. Unless the site file says where it stands, a cabinet is outdoors, and a bank
+ * without one in the heated rooms.
+ */
+export function prepareBank(site: Site, outdoorC: Float64Array): PreparedBank {
   const bank = createBank(bankSettings(site.bank));
   const { cabinet: written } = site.bank;
   const heatCapacityWhPerK =
@@ -39,16 +45,13 @@ export function prepareBank(site: Site): PreparedBank {
           heatedBy !== 'none' &&
           heatedBy.kind === 'room' && { sharedRoom: { roomC: heatedBy.temperature, WPerK: heatedBy.coupling } }),
       }
-    : {
-        insulationWPerK: 0,
-        heatCapacityWhPerK,
-        sharedRoom: { roomC: site.rooms.atLeast, WPerK: roomCouplingWPerK },
-      };
+    : { insulationWPerK: bareBankWPerK, heatCapacityWhPerK };
   checkCabinet(cabinet);
   const equalise = 'equalise' in site.bank ? site.bank.equalise : undefined;
   return {
     bank,
     cabinet,
+    aroundC: airAround(site.bank.stands ?? (written ? 'outdoors' : 'rooms'), site, outdoorC),
     heater:
       heatedBy !== undefined && heatedBy !== 'none' && heatedBy.kind === 'heater'
         ? { powerW: heatedBy.power, keepAboveC: heatedBy.keepAbove }

@@ -20,6 +20,7 @@ import { firstWeekday, fromSite, siteError } from '@wintergap/site';
 import type { WeatherYear } from '@wintergap/weather';
 import type { Outdoors } from './prepare-outdoors.js';
 import { identityOf, type PreparedCache } from './prepared-cache.js';
+import { roomsAirC } from './rooms-air.js';
 
 /** The loads of a year on both sides of inverter and converter. */
 export interface PreparedLoads {
@@ -56,12 +57,11 @@ export function prepareLoads(
 
 function makeLoads(site: Site, weather: WeatherYear, upShare: Float64Array): PreparedLoads {
   const weekday = firstWeekday(site);
-  const roomC = weather.airC.map((airC) => Math.max(airC + site.rooms.above, site.rooms.atLeast));
   const context = {
     airC: weather.airC,
     upShare,
     firstWeekday: weekday,
-    roomC,
+    roomC: roomsAirC(site, weather.airC),
     dullSpellDay: dullestSpell(weather.ghiWm2, dullSpellDays).firstDay,
   };
   const measured = site.measuredLoad ? [measuredLoad(site, site.measuredLoad, weekday)] : [];

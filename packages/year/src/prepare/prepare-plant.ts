@@ -22,7 +22,7 @@ export interface PreparedPlant {
 /** Prepares a design for its balance under a given weather. */
 export function preparePlant(site: Site, weather: WeatherYear, prepared: PreparedCache): PreparedPlant {
   const outdoors = prepareOutdoors(site, weather, prepared);
-  const { bank, cabinet, heater, chargeRules } = fromSite(site, 'bank', () => prepareBank(site));
+  const { bank, cabinet, aroundC, heater, chargeRules } = fromSite(site, 'bank', () => prepareBank(site, weather.airC));
   const bankV = [bank.settings.cells * bank.settings.cutoffCellV * 0.9, bank.setVoltage(2, -20) * 1.02] as const;
   const arrays = prepareArrays(site, weather, outdoors, bankV, prepared);
   const { load, inverter, inverterInputW, converterInputW } = prepareLoads(site, weather, outdoors, prepared);
@@ -39,7 +39,7 @@ export function preparePlant(site: Site, weather: WeatherYear, prepared: Prepare
     bank,
     cabinet,
     heater,
-    airC: weather.airC,
+    aroundC,
     generator: fromSite(site, 'generator', () => prepareGenerator(site, weather)),
   };
   return { plant, arrays, load, limits: siteLimits(site, weather, arrays, prepared) };
