@@ -1,3 +1,4 @@
+import { headline } from '@wintergap/report';
 import { bankFacts, simulateSite } from '@wintergap/year';
 import { expect, test } from 'vitest';
 import { honeyHouse } from './honey-house.js';
@@ -40,4 +41,27 @@ test('a bank without a cabinet may stand where nobody heats', () => {
 test('a cabinet indoors is warmer than one in the open', () => {
   const { base } = honeyHouse((text) => text.replace(cabinet, (line) => `${line}\n  stands: rooms`));
   expect(simulateSite(base).summary.bank.minTemp).toBeGreaterThan(17.9);
+});
+
+test('the caution on a bank too cold to charge names a heater that mends it', () => {
+  const lithium = (more: string) =>
+    simulateSite(
+      honeyHouse((text) =>
+        text
+          .replace('flooded-lead-acid', 'lithium-iron-phosphate')
+          .replace('voltage: 24 V', 'voltage: 25.6 V')
+          .replace(cabinet, `  cabinet: { insulation: 1.2 W/K${more} }`)
+          .replace(/^ {2}more foam: .*$/m, ''),
+      ).base,
+    );
+  const cold = lithium('');
+  const text = cold.summary.cautions.find(({ code }) => code === 'cold-charging')!.text;
+  expect(headline(cold, 'metric')).toMatch(/full or too cold[\s\S]*kWh of it because the bank is\s+too cold/);
+  const advised = text.match(/heatedBy: \{ [^}]* \}/)![0];
+  const heated = lithium(`, ${advised}`);
+  expect(cold.summary.generator.hours).toBeGreaterThan(1000);
+  expect(heated.summary.generator.hours).toBeLessThan(100);
+  expect(heated.summary.load.darkKWh).toBe(0);
+  expect(heated.summary.cautions.map(({ code }) => code)).not.toContain('cold-charging');
+  expect(headline(heated, 'metric')).not.toMatch(/too\s+cold/);
 });

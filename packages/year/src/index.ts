@@ -2,6 +2,7 @@ export { bestTilt, bestTwoTilts, type TiltPeriod } from '@wintergap/mounts';
 export { type ArrayLosses, arrayLosses } from './facts/array-losses.js';
 export { type BankFacts, bankFacts } from './facts/bank-facts.js';
 export { type DarkSeason, darkSeasonOf } from './facts/dark-season.js';
+export { type RefusedCharge, refusedInCold, refusedInHeat } from './facts/refused-charge.js';
 export type { PreparedArray } from './prepare/prepare-array.js';
 export { PreparedCache } from './prepare/prepared-cache.js';
 export type { ArrayLimit } from './prepare/site-limits.js';

@@ -9,6 +9,7 @@ import { lowestByMonth } from '../lowest-by-month.js';
 import { inVolumeUnit, temperatureText, volumeUnit } from '../shown-units.js';
 import { engineText } from './engine.js';
 import { plainTable } from './plain-table.js';
+import { refusedText } from './refused.js';
 
 /**
  * The year as a page of text, 80 columns, answer first; `headline` gives its first sentences only.
@@ -32,13 +33,14 @@ export function yearText(result: YearResult, units: UnitSystem, common?: CommonA
 export function headline(result: YearResult, units: UnitSystem, common?: CommonAnswer): string {
   const { throttle, array, load } = result.summary;
   const engine = engineSentence(result, units, common);
-  const thrown = `${figure(throttle.kWh)} kWh thrown away, ${percent(throttle.kWh / (array.availableKWh || 1))} of what the array offered`;
+  const refused = refusedText(result);
+  const thrown = `${figure(throttle.kWh)} kWh thrown away, ${percent(throttle.kWh / (array.availableKWh || 1))} of what the array offered${refused.sentence}`;
   const throttling =
     throttle.firstDate === null || throttle.lastDate === null
       ? throttle.kWh < 0.5
         ? 'The charger never throttles for a full bank.'
         : `The charger throttles for a full bank on single days only: ${thrown}.`
-      : `${throttlingWhen(throttle.firstDate, throttle.lastDate)}: ${thrown}.`;
+      : `${throttlingWhen(refused.bank, throttle.firstDate, throttle.lastDate)}: ${thrown}.`;
   const dark =
     load.darkKWh === 0
       ? 'No load stays dark.'
@@ -76,18 +78,18 @@ function outsideInWords(fileHours: number, { hoursOfYears }: CommonFigures): str
 /** Out of season for less than this, and what is worth saying is when the charger does not throttle. */
 const shortRestDays = 90;
 
-function throttlingWhen(firstDate: string, lastDate: string): string {
+function throttlingWhen(bank: string, firstDate: string, lastDate: string): string {
   const first = dayOfDate(firstDate) ?? 0;
   const last = dayOfDate(lastDate) ?? 0;
   const restDays = (first - last - 1 + daysPerYear) % daysPerYear;
-  if (first === last) return `The bank is full and the charger throttles on ${dateText(firstDate)}`;
-  if (restDays === 0) return 'The bank is full and the charger throttles at times all year';
+  if (first === last) return `The bank is ${bank} and the charger throttles on ${dateText(firstDate)}`;
+  if (restDays === 0) return `The bank is ${bank} and the charger throttles at times all year`;
   if (restDays > shortRestDays) {
-    return `The bank is full and the charger throttles between ${dateText(firstDate)} and ${dateText(lastDate)}`;
+    return `The bank is ${bank} and the charger throttles between ${dateText(firstDate)} and ${dateText(lastDate)}`;
   }
   const from = dateInWords((last + 1) % daysPerYear);
   const to = dateInWords((first + daysPerYear - 1) % daysPerYear);
-  return `The bank is full and the charger throttles at times all year but from ${from} to ${to}`;
+  return `The bank is ${bank} and the charger throttles at times all year but from ${from} to ${to}`;
 }
 
 function monthsTable({ summary, ledger }: YearResult, units: UnitSystem): string {

@@ -8,6 +8,7 @@ import { placeNotices, type WeatherYear } from '@wintergap/weather';
 import { hottestChargeC } from '../loop/bus-flow.js';
 import type { Plant } from '../loop/plant.js';
 import { freezingOf, longestSinceFull } from './bank-facts.js';
+import { heatToCharge, refusedInCold, refusedInHeat } from './refused-charge.js';
 
 /** Days without a full charge after which a lead-acid bank suffers: common practice, no source. */
 const longWithoutFullDays = 21;
@@ -29,7 +30,7 @@ export function yearCautions(
     if (text !== null) cautions.push({ code, text });
   };
   add('freezing', freezingText(plant, ledger));
-  add('cold-charging', coldChargingText(plant, ledger));
+  add('cold-charging', coldBankText(plant, ledger));
   add('hot-bank', hotBankText(ledger));
   add('seldom-full', seldomFullText(plant, ledger));
   if (plant.inverter) {
@@ -80,33 +81,34 @@ function freezingText({ bank }: Plant, ledger: Ledger): string | null {
   return `the electrolyte can freeze in ${hoursText(hours)}, worst on ${dateInWords(Math.floor(hour / 24))}: ${Math.round(ledger.bankC[hour]!)} degC at ${charge} % charge`;
 }
 
-const fullEnough = 0.95;
+/** A bank without a cabinet loses more than this to the air, W/K: there a heater is no remedy by itself. */
+const muchHeatWPerK = 5;
 
-function coldChargingText({ bank }: Plant, ledger: Ledger): string | null {
-  if (bank.chemistry !== 'lithium-iron-phosphate') return null;
-  let sunH = 0;
-  let lostWh = 0;
-  let engineH = 0;
-  for (let h = 0; h < ledger.bankC.length; h++) {
-    const before = ledger.bankC[h === 0 ? 0 : h - 1]!;
-    if (before > 0) continue;
-    engineH += ledger.generatorH[h]!;
-    // A full bank refuses sun at any temperature.
-    if (ledger.throttledWh[h]! === 0 || ledger.stateOfCharge[h]! > fullEnough) continue;
-    sunH++;
-    lostWh += ledger.throttledWh[h]!;
-  }
-  if (sunH === 0 && engineH === 0) return null;
-  const engine = engineH > 0.5 ? `, and the engine runs ${Math.round(engineH)} h without charging it` : '';
-  return `the bank is too cold to charge for ${hoursText(sunH)} of sun (${Math.round(lostWh / 1000)} kWh thrown away for it)${engine}: warm the cabinet`;
+function coldBankText(plant: Plant, ledger: Ledger): string | null {
+  const { hours, sunWh, engineH, darkWh } = refusedInCold(plant, ledger);
+  if (hours === 0 && engineH === 0 && darkWh === 0) return null;
+  const effects = [
+    ...(hours > 0
+      ? [`cannot be charged in ${hoursText(hours)} of sun (${Math.round(sunWh / 1000)} kWh thrown away)`]
+      : []),
+    ...(engineH > 0.5 ? [`cannot be charged in ${Math.round(engineH)} engine hours`] : []),
+    ...(darkWh >= darkWorthSayingWh ? [`gives nothing while ${(darkWh / 1000).toFixed(1)} kWh of load stay dark`] : []),
+  ];
+  if (effects.length === 0) return null;
+  const heatW = Math.ceil(heatToCharge(plant) / 10) * 10;
+  const insulate = plant.cabinet.insulationWPerK > muchHeatWPerK ? 'insulate it first; as it stands ' : '';
+  return `too cold, the bank ${effects.join(', ')}: stand it in heated rooms (stands: rooms), or heat it: ${insulate}a heater of ${heatW} W holds it above 5 degC on the coldest day (heatedBy: { kind: heater, power: ${heatW} W, keepAbove: 5 degC } in its cabinet)`;
 }
+
+/** Less dark load than this is not worth a caution, Wh. */
+const darkWorthSayingWh = 50;
 
 /** Load that stays dark although there is an engine, because nobody lets it run then. */
 function darkBesideEngineText({ generator }: Plant, ledger: Ledger): string | null {
   if (!generator) return null;
   let darkWh = 0;
   for (let h = 0; h < ledger.darkWh.length; h++) if (generator.startAllowed[h] === 0) darkWh += ledger.darkWh[h]!;
-  if (darkWh < 50) return null;
+  if (darkWh < darkWorthSayingWh) return null;
   return `${(darkWh / 1000).toFixed(1)} kWh of load stay dark in hours in which the engine may not start: let it start earlier, at a higher charge, or at more hours`;
 }
 
@@ -125,10 +127,18 @@ function facesAwayText({ arrays, place }: Site): string | null {
 }
 
 function hotBankText(ledger: Ledger): string | null {
-  let hours = 0;
-  for (let h = 0; h < ledger.bankC.length; h++) if (ledger.bankC[h]! >= hottestChargeC) hours++;
-  if (hours === 0) return null;
-  return `the bank is at ${hottestChargeC} degC or hotter in ${hoursText(hours)}, and chargers stop there: ventilate the cabinet in summer, or lower the float voltage`;
+  let hottest = 0;
+  let hoursHot = 0;
+  for (let h = 0; h < ledger.bankC.length; h++) {
+    if (ledger.bankC[h]! > ledger.bankC[hottest]!) hottest = h;
+    if (ledger.bankC[h]! >= hottestChargeC) hoursHot++;
+  }
+  if (hoursHot === 0) return null;
+  const { hours, sunWh, engineH } = refusedInHeat(ledger);
+  const sun = hours > 0 ? `; ${Math.round(sunWh / 1000)} kWh of sun are thrown away for it` : '';
+  const engine = engineH > 0.5 ? `; the engine runs ${Math.round(engineH)} h without charging it` : '';
+  const when = `${Math.round(ledger.bankC[hottest]!)} degC on ${dateInWords(Math.floor(hottest / 24))}`;
+  return `the bank is at ${hottestChargeC} degC or hotter in ${hoursText(hoursHot)}, at most ${when}, and chargers stop there${sun}${engine}: less foam, ventilation in summer or a lower float voltage keep it cooler`;
 }
 
 function seldomFullText({ bank }: Plant, ledger: Ledger): string | null {

@@ -32,6 +32,8 @@ export interface PlantState {
   engine: Engine;
   charge: Charging;
   flow: BusFlow;
+  /** What the buses would do without the running engine; its content means nothing between two moments. */
+  idle: BusFlow;
 }
 
 export function createPlantState(plant: Plant, stateOfCharge: number): PlantState {
@@ -41,6 +43,7 @@ export function createPlantState(plant: Plant, stateOfCharge: number): PlantStat
     engine: createEngine(),
     charge: createCharging(),
     flow: createBusFlow(plant.bank.restVoltage(stateOfCharge)),
+    idle: createBusFlow(plant.bank.restVoltage(stateOfCharge)),
   };
 }
 
@@ -75,8 +78,11 @@ export function runYear(plant: Plant, state: PlantState, ledger: Ledger, firstHo
     const heaterW = heater === null ? 0 : heaterPower(state.bankC, outsideC, heatW, 1, cabinet, heater);
     ledger.lowestStateOfCharge[h] = state.stateOfCharge;
     let leftH = 1;
+    let heaterServedWh = 0;
     for (let piece = 1; leftH > 0; piece++) {
-      leftH -= runPiece(plant, state, ledger, h, heaterW, leftH, piece < mostPieces);
+      const hours = runPiece(plant, state, ledger, h, heaterW, leftH, piece < mostPieces);
+      heaterServedWh += heaterW * state.flow.servedShare * hours;
+      leftH -= hours;
     }
     const beforeWh = bank.storedWh(state.stateOfCharge);
     // The rule of doubling per 10 K is not trusted beyond where chargers stop.
@@ -91,7 +97,7 @@ export function runYear(plant: Plant, state: PlantState, ledger: Ledger, firstHo
     ledger.stateOfCharge[h] = kept;
     if (kept < ledger.lowestStateOfCharge[h]!) ledger.lowestStateOfCharge[h] = kept;
     heatW = ledger.bankLossWh[h]! - bank.gasEnergyWh(ledger.gassingAh[h]!) + beforeWh - storedWh;
-    state.bankC = cabinetStep(state.bankC, outsideC, heatW, heaterW, 1, cabinet);
+    state.bankC = cabinetStep(state.bankC, outsideC, heatW, heaterServedWh, 1, cabinet);
     ledger.bankC[h] = state.bankC;
     ledger.daysSinceFull[h] = charge.daysSinceFull;
   }
@@ -110,9 +116,12 @@ function runPiece(
   const { bank, generator, chargeRules } = plant;
   const { engine, charge, flow, bankC } = state;
   const s = state.stateOfCharge;
+  const wasOff = engine.phase === phases.off;
+  if (wasOff) solveBus(flow, plant, h, s, bankC, charge.stage, false, heaterW);
   if (generator !== null) {
     const isFull = charge.stage === stages.float;
-    if (decideEngine(engine, generator, h, s, flow, charge.daysSinceFull, isFull) === 1) {
+    const carries = bankCarries(plant, state, h, heaterW);
+    if (decideEngine(engine, generator, h, s, flow, carries, charge.daysSinceFull, isFull) === 1) {
       ledger.starts[h]!++;
       beginBulk(charge);
     }
@@ -120,7 +129,7 @@ function runPiece(
   const loaded = isLoaded(engine);
   // The rest voltage of lithium cells bends so sharply at both ends that discharge needs the middle as well.
   const midpointAlways = bank.chemistry === 'lithium-iron-phosphate';
-  solveBus(flow, plant, h, s, bankC, charge.stage, loaded, heaterW);
+  if (!wasOff || engine.phase !== phases.off) solveBus(flow, plant, h, s, bankC, charge.stage, loaded, heaterW);
   let hours = leftH;
   if (mayCut) hours = cutAtEvents(plant, state, h, leftH);
   if (flow.ratePerH > 0 || midpointAlways) {
@@ -155,6 +164,19 @@ function runPiece(
   if (generator !== null) advanceEngine(engine, generator, hours, flow.voltageV);
   state.stateOfCharge = next;
   return hours;
+}
+
+/** Dark load below this share is rounding. */
+const sameShare = 1e-9;
+
+/** Whether sun and bank serve the whole DC bus without the engine; `state.flow` is solved already while it is off. */
+function bankCarries(plant: Plant, state: PlantState, h: number, heaterW: number): boolean {
+  const { engine, flow, idle, charge, stateOfCharge, bankC } = state;
+  if (engine.phase === phases.off) return flow.servedShare > 1 - sameShare;
+  if (engine.phase !== phases.loaded) return true;
+  idle.voltageV = flow.voltageV;
+  solveBus(idle, plant, h, stateOfCharge, bankC, charge.stage, false, heaterW);
+  return idle.servedShare > 1 - sameShare;
 }
 
 /** How long the flow just solved may go on before something happens, h. */

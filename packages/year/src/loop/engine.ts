@@ -51,7 +51,9 @@ export const isLoaded = (engine: Engine) => engine.phase === phases.loaded;
 /**
  * Starts or stops the engine at one moment.
  *
- * @param flow the buses at the moment before; below its `emptyAt` the bank gives nothing, so the engine starts there
+ * @param flow the buses at the moment before
+ * @param bankCarries whether the load would be served without the engine now; while it would not, no run ends but by
+ *   the hours that people accept, and the engine starts
  * @param daysSinceFull days since the bank was last full, for runs to full
  * @param isFull whether the chargers have gone to float
  * @returns 1 when the engine was started, 0 otherwise
@@ -62,17 +64,18 @@ export function decideEngine(
   h: number,
   stateOfCharge: number,
   flow: BusFlow,
+  bankCarries: boolean,
   daysSinceFull: number,
   isFull: boolean,
 ): 0 | 1 {
   switch (engine.phase) {
     case phases.off:
-      return tryStart(engine, generator, h, stateOfCharge, flow.emptyAt, daysSinceFull);
+      return tryStart(engine, generator, h, stateOfCharge, bankCarries, daysSinceFull);
     case phases.warming:
       if (engine.inPhaseH + sameCharge >= generator.warmUpH) enter(engine, phases.loaded);
       return 0;
     case phases.loaded:
-      if (isOver(engine, generator, h, stateOfCharge, flow, isFull)) {
+      if (isOver(engine, generator, h, stateOfCharge, flow, bankCarries, isFull)) {
         enter(engine, generator.coolDownH > 0 ? phases.cooling : phases.off);
       }
       return 0;
@@ -92,16 +95,16 @@ function tryStart(
   generator: CompiledGenerator,
   h: number,
   stateOfCharge: number,
-  emptyAt: number,
+  bankCarries: boolean,
   daysSinceFull: number,
 ): 0 | 1 {
   if (engine.waitH > sameCharge || generator.startAllowed[h] === 0) return 0;
-  const byCharge = stateOfCharge <= Math.max(generator.startBelow[h]!, emptyAt) + sameCharge;
+  const byCharge = stateOfCharge <= generator.startBelow[h]! + sameCharge;
   const byVoltage = generator.startBelowV > 0 && engine.lowVoltageH + sameCharge >= generator.startBelowVForH;
   const byClock =
     generator.exerciseAt[h] === 1 && engine.exercisedAtHour !== h && engine.restH > generator.exerciseEveryH - 24;
   const toFull = generator.fullEveryDays > 0 && daysSinceFull >= generator.fullEveryDays;
-  if (!byCharge && !byVoltage && !byClock && !toFull) return 0;
+  if (bankCarries && !byCharge && !byVoltage && !byClock && !toFull) return 0;
   engine.attempts++;
   if (startFails(generator.startFailure, engine.attempts)) {
     engine.waitH = generator.retryAfterH;
@@ -109,7 +112,7 @@ function tryStart(
   }
   engine.ranH = 0;
   engine.lowVoltageH = 0;
-  engine.exercising = byClock && !byCharge && !byVoltage && !toFull;
+  engine.exercising = byClock && bankCarries && !byCharge && !byVoltage && !toFull;
   if (byClock) engine.exercisedAtHour = h;
   engine.toFull = toFull;
   enter(engine, generator.warmUpH > 0 ? phases.warming : phases.loaded);
@@ -122,9 +125,11 @@ function isOver(
   h: number,
   stateOfCharge: number,
   flow: BusFlow,
+  bankCarries: boolean,
   isFull: boolean,
 ): boolean {
   if (generator.runAllowed[h] === 0) return true;
+  if (!bankCarries) return false;
   if (engine.exercising) return engine.ranH + sameCharge >= generator.exerciseH;
   if (engine.ranH + sameCharge < generator.minimumRunH) return false;
   // In float the chargers only hold the bank: whoever set a later stop would not sit through it. But a charge that
@@ -161,16 +166,19 @@ export function hoursToEngineEvent(
     case phases.warming:
       return generator.warmUpH - engine.inPhaseH;
     case phases.loaded: {
-      if (engine.exercising) return generator.exerciseH - engine.ranH;
+      if (engine.exercising) return stillAhead(generator.exerciseH - engine.ranH);
       const stopAt = engine.toFull ? fullCharge : generator.stopAbove;
       const toStop =
         stateOfCharge >= stopAt ? 0 : ratePerH > 0 ? (stopAt - stateOfCharge) / ratePerH : Number.POSITIVE_INFINITY;
-      return Math.max(toStop, generator.minimumRunH - engine.ranH);
+      return stillAhead(Math.max(toStop, generator.minimumRunH - engine.ranH));
     }
     case phases.cooling:
       return generator.coolDownH - engine.inPhaseH;
   }
 }
+
+/** A run past its end goes on because the bank does not carry the load: that is asked again when the flow changes. */
+const stillAhead = (hours: number) => (hours > sameCharge ? hours : Number.POSITIVE_INFINITY);
 
 /** Lets time pass for the engine's clocks. */
 export function advanceEngine(engine: Engine, generator: CompiledGenerator, hours: number, voltageV: number): void {
