@@ -31,7 +31,7 @@ test('year answers first, fits 80 columns, and closes', () => {
 /** Every key of the contract, nested; months and cautions by their first item. */
 const contract = {
   site: ['name', 'latitude', 'longitude'],
-  weather: ['source', 'hours', 'ghiKWhPerM2', 'meanAirTemp', 'minAirTemp'],
+  weather: ['source', 'hours', 'ghiKWhPerM2', 'meanAirTemp', 'minAirTemp', 'verdict', 'verdictLine'],
   array: ['ratedKW', 'planeKWhPerM2', 'availableKWh', 'usedKWh', 'throttledKWh', 'months'],
   'array.months': ['planeKWhPerM2', 'availableKWh', 'usedKWh', 'throttledKWh'],
   load: ['acKWh', 'dcKWh', 'servedKWh', 'darkKWh', 'darkHours'],

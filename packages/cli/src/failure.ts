@@ -1,5 +1,5 @@
 import { SiteError } from '@wintergap/site';
-import { WeatherError } from '@wintergap/weather';
+import { RejectedWeatherError, WeatherError } from '@wintergap/weather';
 import { exitCodes } from './exit-codes.js';
 import { InputError } from './input-error.js';
 
@@ -7,6 +7,12 @@ import { InputError } from './input-error.js';
 export function reportFailure(error: unknown): number {
   if (error instanceof SiteError || error instanceof WeatherError || error instanceof InputError) {
     process.stderr.write(`${error.message}\n`);
+    return exitCodes.wrongInput;
+  }
+  if (error instanceof RejectedWeatherError) {
+    process.stderr.write(
+      `${error.message}\nMend the weather ('wintergap weather FILE' says more), or go on all the same with --accept-weather.\n`,
+    );
     return exitCodes.wrongInput;
   }
   const text = error instanceof Error ? (error.stack ?? error.message) : String(error);

@@ -11,6 +11,7 @@ export { sizeText } from './text/size.js';
 export { type SweepPage, sweepText } from './text/sweep.js';
 export { tiltText } from './text/tilt.js';
 export { weatherText } from './text/weather.js';
+export { weatherLine } from './text/weather-line.js';
 export { weighText } from './text/weigh.js';
 export { whyText } from './text/why.js';
 export { headline, yearText } from './text/year.js';

@@ -1,3 +1,4 @@
+export { acceptingWeather } from './accepting-weather.js';
 export { changedDesign } from './changed-design.js';
 export { firstWeekday } from './first-weekday.js';
 export { fromSite } from './from-site.js';

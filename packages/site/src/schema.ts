@@ -13,11 +13,11 @@ import {
   wholeNumber,
   word,
 } from './fields.js';
-import { fileName } from './named-file.js';
 import { array } from './schema-array.js';
 import { bank } from './schema-bank.js';
 import { generator } from './schema-generator.js';
 import { converter, event, inverter, load, measured } from './schema-loads.js';
+import { weather } from './schema-weather.js';
 
 const place = mapping({
   latitude: number(-90, 90, 'degrees, north positive'),
@@ -27,37 +27,6 @@ const place = mapping({
   /** Lowest temperature on record, for the voltage of a cold array. */
   recordLow: quantity('temperature').optional(),
 });
-
-/** Weather from twelve means, January first. */
-const months = mapping({
-  /** Daily global irradiation on the horizontal, mean of the month. */
-  irradiation: twelve(quantity('irradiation', notNegative)).optional(),
-  /** Or the clearness index. */
-  clearness: twelve(fraction()).optional(),
-  air: twelve(quantity('temperature')),
-  /** Mean daily extremes. */
-  airMin: twelve(quantity('temperature')).optional(),
-  airMax: twelve(quantity('temperature')).optional(),
-  wind: twelve(quantity('speed', notNegative)).optional(),
-  /** Days with snowfall. */
-  snowyDays: twelve(number(0, 31, 'snowy days in the month')).optional(),
-}).refine((means) => (means.irradiation === undefined) !== (means.clearness === undefined), {
-  error: () => 'expected either irradiation, twelve daily means such as 1.4 kWh/m2, or clearness, twelve fractions',
-});
-
-const weather = z.union(
-  [
-    fileName.transform((file) => ({ file, moveTemperature: false, otherYears: undefined })),
-    mapping({
-      file: fileName,
-      moveTemperature: z.boolean().default(false),
-      /** Further real years of the same place, for the outlook. */
-      otherYears: z.array(fileName).optional(),
-    }),
-    mapping({ months, seed: wholeNumber(0, 2 ** 31, 'a seed').default(1) }),
-  ],
-  { error: () => 'expected a weather file, { file: ... } or { months: { irradiation: [...], air: [...] } }' },
-);
 
 const obstacle = mapping({
   from: azimuth,

@@ -13,7 +13,16 @@ export interface Caution {
 /** What the simulation knows besides the ledger. */
 export interface YearFacts {
   site: { name: string; latitude: number; longitude: number };
-  weather: { source: string; hours: number; ghiKWhPerM2: number; meanAirTemp: number; minAirTemp: number };
+  weather: {
+    source: string;
+    hours: number;
+    ghiKWhPerM2: number;
+    meanAirTemp: number;
+    minAirTemp: number;
+    /** Whether the weather can be trusted, and that in one line; `null` for weather that was not judged. */
+    verdict: 'good' | 'usable' | 'rejected' | null;
+    verdictLine: string | null;
+  };
   /** The month with the least sun over load, and the three with the least; 1 for January. */
   darkSeason: { month: number; months: number[] };
   ratedW: number;

@@ -2,6 +2,8 @@ export type { Closure } from './check/check-closure.js';
 export { placeNotices } from './check/check-place.js';
 export type { Timing } from './check/check-timing.js';
 export { examineWeather, type WeatherReport } from './check/examine-weather.js';
+export { type JudgeSettings, judgementOf, judgeWeather, type MeasuredJudgement } from './check/judge-weather.js';
+export { RejectedWeatherError } from './check/rejected-weather.js';
 export type { WeatherSums } from './check/weather-sums.js';
 export {
   type DullRun,
@@ -25,4 +27,4 @@ export { type Anomaly, usualAnomaly } from './resample/anomaly.js';
 export { createResampler, type ResampleSettings, resampleYear } from './resample/resample-year.js';
 export { hasSnowData, snowDepthFrom } from './snow-depth.js';
 export { WeatherError } from './weather-error.js';
-export type { Notice, WeatherPlace, WeatherYear } from './weather-year.js';
+export type { Notice, Verdict, WeatherJudgement, WeatherPlace, WeatherYear } from './weather-year.js';

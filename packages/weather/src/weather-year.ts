@@ -20,6 +20,18 @@ export interface Notice {
   rows?: number;
 }
 
+/** `rejected` weather is not to be used for a year, `usable` weather has warnings, `good` weather has none. */
+export type Verdict = 'good' | 'usable' | 'rejected';
+
+/** Whether a weather year can be trusted, and why not. */
+export interface WeatherJudgement {
+  verdict: Verdict;
+  /** The verdict in one line, file first. */
+  line: string;
+  /** From reading the file and from checking it. */
+  notices: Notice[];
+}
+
 /**
  * The weather of one year at one place. Entry h of every array is the mean (or sum, for precipitation) of the hour
  * [h, h+1) in local standard time, 1 January 00:00 first, no leap day; 8760 entries, none NaN.
@@ -48,4 +60,8 @@ export interface WeatherYear {
   /** Whether beam and diffuse were in the source or were split from the global irradiance. */
   splitFrom: 'file' | 'erbs';
   notices: Notice[];
+  /** Line of the file that holds an hour, 0 where none does; only for years read from a file. */
+  lineOfHour?: Int32Array;
+  /** What `judgeWeather` found, where it was asked. */
+  judgement?: WeatherJudgement;
 }

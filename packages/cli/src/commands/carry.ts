@@ -1,12 +1,13 @@
 import { carryText } from '@wintergap/report';
 import { carrySummary, studyCarry } from '@wintergap/seasonal';
-import { loadSite } from '@wintergap/site';
+import { designOf } from '@wintergap/site';
 import type { Command } from 'commander';
 import { exitCodes } from '../exit-codes.js';
 import { countProgress } from '../progress.js';
 import { unitsOption } from '../units-option.js';
+import { type AcceptWeather, acceptWeather, loadAccepting, trustJson, trustOf, withTrust } from '../weather-trust.js';
 
-interface CarryOptions {
+interface CarryOptions extends AcceptWeather {
   variant?: string;
   json?: boolean;
   units?: string;
@@ -36,16 +37,20 @@ export function addCarry(program: Command): void {
     .description('is seasonal storage worth it: sizes, closed-loop array, cost against the engine')
     .argument('<site>', 'site file (YAML)')
     .option('--variant <name>', 'a variant of the site file instead of its base design')
+    .option(...acceptWeather)
     .option('--json', 'print one JSON document')
     .option('--units <system>', 'metric or us, instead of what the site file says')
     .addHelpText('after', help)
     .action((file: string, options: CarryOptions) => {
-      const site = loadSite(file);
+      const site = loadAccepting(file, options);
       const units = unitsOption(options.units, site.base.units);
+      const trust = trustOf(designOf(site, options.variant));
       const progress = countProgress('years at most');
       try {
         const study = studyCarry(site, options.variant, progress.reached);
-        const answer = options.json ? JSON.stringify(carrySummary(study), null, 2) : carryText(study, units);
+        const answer = options.json
+          ? JSON.stringify({ ...carrySummary(study), trust: trustJson(trust) }, null, 2)
+          : withTrust(trust, carryText(study, units));
         progress.stop();
         process.stdout.write(`${answer}\n`);
         if (!study.judged.judgement.size.closes && !study.closing?.closes) process.exitCode = exitCodes.no;

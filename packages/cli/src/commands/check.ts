@@ -1,23 +1,24 @@
 import { checkText, problemsFound } from '@wintergap/report';
-import { loadSite } from '@wintergap/site';
 import { examineWeather } from '@wintergap/weather';
 import { PreparedCache } from '@wintergap/year';
 import type { Command } from 'commander';
 import { exitCodes } from '../exit-codes.js';
 import { runDesigns } from '../run-designs.js';
+import { type AcceptWeather, acceptWeather, loadAccepting } from '../weather-trust.js';
 
 export function addCheck(program: Command): void {
   program
     .command('check')
     .description('file, data and electrical limits of a site and its variants')
     .argument('<site>', 'site file (YAML)')
+    .option(...acceptWeather)
     .option('--json', 'print one JSON document')
     .addHelpText(
       'after',
       '\nExit code 1 when a calculated limit is exceeded.\nExample:\n  wintergap check examples/kettle-pond.yaml',
     )
-    .action((file: string, options: { json?: boolean }) => {
-      const site = loadSite(file);
+    .action((file: string, options: AcceptWeather & { json?: boolean }) => {
+      const site = loadAccepting(file, options);
       const designs = runDesigns(site, new PreparedCache());
       const { place } = site.base;
       const weather = examineWeather(designs[0]!.result.weather, {

@@ -1,6 +1,6 @@
 import { compareHtml, compareText, costText, type NamedYear, whyText } from '@wintergap/report';
 import { lifeCycleOfYear, readCosts } from '@wintergap/seasonal';
-import { inputFiles, loadSite } from '@wintergap/site';
+import { inputFiles } from '@wintergap/site';
 import { reasonRuns, rerunOf, type VariantReasons, variantReasons } from '@wintergap/study';
 import { contractOf } from '@wintergap/tally';
 import { PreparedCache } from '@wintergap/year';
@@ -10,9 +10,10 @@ import { checkOutputs } from '../output-place.js';
 import { countProgress } from '../progress.js';
 import { runDesigns } from '../run-designs.js';
 import { unitsOption } from '../units-option.js';
+import { type AcceptWeather, acceptWeather, loadAccepting } from '../weather-trust.js';
 import { writeWhole } from '../whole-file.js';
 
-interface CompareOptions extends CommonYearsOptions {
+interface CompareOptions extends CommonYearsOptions, AcceptWeather {
   why?: boolean;
   json?: boolean;
   html?: string;
@@ -25,13 +26,14 @@ export function addCompare(program: Command): void {
     .description("the site's variants side by side over the same weather years, differences with their certainty")
     .argument('<site>', 'site file (YAML)')
     .option('--why', 'say why: leave each effect out of base and variant (with --json: these reasons alone)')
+    .option(...acceptWeather)
     .option('--json', 'print one JSON document: for each design its summary and its common years')
     .option('--html <file>', 'write the report, one page with charts')
     .option('--units <system>', 'metric or us, instead of what the site file says');
   addCommonYearsOptions(command)
     .addHelpText('after', '\nExample:\n  wintergap compare examples/kettle-pond.yaml')
     .action(async (file: string, options: CompareOptions) => {
-      const site = loadSite(file);
+      const site = loadAccepting(file, options);
       const units = unitsOption(options.units, site.base.units);
       const costs = readCosts(site);
       checkOutputs({ '--html': options.html }, inputFiles(site));

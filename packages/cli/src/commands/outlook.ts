@@ -1,15 +1,16 @@
 import { availableParallelism } from 'node:os';
 import { outlookText } from '@wintergap/report';
-import { designOf, loadSite } from '@wintergap/site';
+import { designOf } from '@wintergap/site';
 import { type Outlook, type OutlookWish, outlookOf, outlookWeather } from '@wintergap/study';
 import { usualAnomaly } from '@wintergap/weather';
 import type { Command } from 'commander';
 import { InputError } from '../input-error.js';
 import { countProgress } from '../progress.js';
 import { unitsOption } from '../units-option.js';
+import { type AcceptWeather, acceptWeather, loadAccepting, trustJson, trustOf, withTrust } from '../weather-trust.js';
 import { wholeOption } from '../whole-option.js';
 
-interface OutlookOptions {
+interface OutlookOptions extends AcceptWeather {
   years?: string;
   seed: string;
   spread?: boolean;
@@ -37,6 +38,7 @@ export function addOutlook(program: Command): void {
     .option('--spread', 'add a usual spread between years, which years made from one lack')
     .option('--workers <n>', 'years run at the same time (default: one for each processor)')
     .option('--variant <name>', 'a variant of the site file instead of its base design')
+    .option(...acceptWeather)
     .option('--json', 'print one JSON document')
     .option('--units <system>', 'metric or us, instead of what the site file says')
     .addHelpText('after', help)
@@ -48,11 +50,12 @@ export function addOutlook(program: Command): void {
       };
       const workers =
         options.workers === undefined ? availableParallelism() : wholeOption('--workers', options.workers, 1, 256);
-      const site = designOf(loadSite(file), options.variant);
+      const site = designOf(loadAccepting(file, options), options.variant);
       const units = unitsOption(options.units, site.units);
       if (options.spread && 'months' in site.weather) {
         throw new InputError('--spread: goes with weather from files only, not with monthly means');
       }
+      const trust = trustOf(site);
       const progress = countProgress('years');
       let outlook: Outlook;
       try {
@@ -61,6 +64,8 @@ export function addOutlook(program: Command): void {
       } finally {
         progress.stop();
       }
-      process.stdout.write(`${options.json ? JSON.stringify(outlook, null, 2) : outlookText(outlook, units)}\n`);
+      process.stdout.write(
+        `${options.json ? JSON.stringify({ ...outlook, trust: trustJson(trust) }, null, 2) : withTrust(trust, outlookText(outlook, units))}\n`,
+      );
     });
 }

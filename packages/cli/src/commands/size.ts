@@ -1,14 +1,15 @@
 import { sizeText } from '@wintergap/report';
-import { loadSite } from '@wintergap/site';
 import { readSize, type SizeAnswer, sizeDesign } from '@wintergap/study';
 import { contractOf } from '@wintergap/tally';
+import type { WeatherJudgement } from '@wintergap/weather';
 import { PreparedCache } from '@wintergap/year';
 import type { Command } from 'commander';
 import { exitCodes } from '../exit-codes.js';
 import { countProgress } from '../progress.js';
 import { unitsOption } from '../units-option.js';
+import { type AcceptWeather, acceptWeather, loadAccepting, trustJson, trustOf, withTrust } from '../weather-trust.js';
 
-interface SizeOptions {
+interface SizeOptions extends AcceptWeather {
   json?: boolean;
   units?: string;
 }
@@ -31,13 +32,15 @@ export function addSize(program: Command): void {
     .command('size')
     .description('the smallest or cheapest design that meets a target, beside the hand method')
     .argument('<site>', 'site file (YAML)')
+    .option(...acceptWeather)
     .option('--json', 'print one JSON document')
     .option('--units <system>', 'metric or us, instead of what the site file says')
     .addHelpText('after', help)
     .action((file: string, options: SizeOptions) => {
-      const site = loadSite(file);
+      const site = loadAccepting(file, options);
       const question = readSize(site);
       const units = unitsOption(options.units, site.base.units);
+      const trust = trustOf(site.base);
       const progress = countProgress('designs at most');
       let answer: SizeAnswer;
       try {
@@ -45,14 +48,18 @@ export function addSize(program: Command): void {
       } finally {
         progress.stop();
       }
-      process.stdout.write(`${options.json ? sizeJson(answer) : sizeText(answer, units)}\n`);
+      process.stdout.write(`${options.json ? sizeJson(answer, trust) : withTrust(trust, sizeText(answer, units))}\n`);
       if (!answer.met) process.exitCode = exitCodes.no;
     });
 }
 
 /** The answer with its year as a summary only. */
-function sizeJson({ year, question, ...answer }: SizeAnswer): string {
+function sizeJson({ year, question, ...answer }: SizeAnswer, trust: WeatherJudgement): string {
   const { axes, ...asked } = question;
   const choose = Object.fromEntries(axes.map(({ path, values }) => [path, values]));
-  return JSON.stringify({ ...answer, question: { choose, ...asked }, summary: contractOf(year.summary) }, null, 2);
+  return JSON.stringify(
+    { ...answer, question: { choose, ...asked }, summary: contractOf(year.summary), trust: trustJson(trust) },
+    null,
+    2,
+  );
 }

@@ -1,6 +1,5 @@
 import { availableParallelism } from 'node:os';
 import { type SweepPage, sweepText } from '@wintergap/report';
-import { loadSite } from '@wintergap/site';
 import {
   BestDesigns,
   joinSweep,
@@ -14,15 +13,17 @@ import {
   sweepResults,
   wholeSweep,
 } from '@wintergap/study';
+import type { WeatherJudgement } from '@wintergap/weather';
 import { simulateSite } from '@wintergap/year';
 import type { Command } from 'commander';
 import { exitCodes } from '../exit-codes.js';
 import { InputError } from '../input-error.js';
 import { sweepProgress } from '../progress.js';
 import { unitsOption } from '../units-option.js';
+import { type AcceptWeather, acceptWeather, loadAccepting, trustJson, withTrust } from '../weather-trust.js';
 import { wholeOption } from '../whole-option.js';
 
-interface SweepOptions {
+interface SweepOptions extends AcceptWeather {
   out?: string;
   workers?: string;
   part?: string;
@@ -56,6 +57,7 @@ export function addSweep(program: Command): void {
     .option('--part <i/n>', 'run one part only, such as 3/16')
     .option('--join <file>', 'put parts together in this file instead')
     .option('--best <n>', 'how many of the best to print', '5')
+    .option(...acceptWeather)
     .option('--json', 'print one JSON document: how many designs, and the best')
     .option('--units <system>', 'metric or us, instead of what the site file says')
     .addHelpText('after', examples)
@@ -76,13 +78,14 @@ async function sweep(files: readonly string[], options: SweepOptions): Promise<v
   const workers =
     options.workers === undefined ? availableParallelism() : wholeOption('--workers', options.workers, 1, 1024);
   const best = new BestDesigns(wholeOption('--best', options.best, 1, 1000));
-  const site = loadSite(file);
+  const site = loadAccepting(file, options);
   const plan = planSweep(site, partOption(options.part));
   // The base design first: weather that cannot be used is told here, and not in every row.
-  const base = sweepResults(simulateSite(site.base).summary);
+  const { summary, weather } = simulateSite(site.base);
+  const base = sweepResults(summary);
   await runPlan(plan, options.out, workers, (row) => best.add(row));
   const page = { site: site.base.name, axes: plan.axes.map(({ path }) => path), summary: best.summary(), base };
-  printPage(page, options, site.base.units);
+  printPage(page, options, site.base.units, weather.judgement);
 }
 
 async function runPlan(
@@ -122,9 +125,10 @@ async function join(out: string, parts: readonly string[], options: SweepOptions
   printPage({ site, axes, summary: best.summary(), base: null }, options, 'metric');
 }
 
-function printPage(page: SweepPage, options: SweepOptions, ofSite: 'metric' | 'us'): void {
+function printPage(page: SweepPage, options: SweepOptions, ofSite: 'metric' | 'us', trust?: WeatherJudgement): void {
   const units = unitsOption(options.units, ofSite);
-  process.stdout.write(`${options.json ? JSON.stringify(page, null, 2) : sweepText(page, units)}\n`);
+  const json = () => JSON.stringify({ ...page, ...(trust && { trust: trustJson(trust) }) }, null, 2);
+  process.stdout.write(`${options.json ? json() : withTrust(trust, sweepText(page, units))}\n`);
   const { designs, failed } = page.summary;
   if (designs > 0 && failed === designs) process.exitCode = exitCodes.no;
 }

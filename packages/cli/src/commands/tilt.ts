@@ -1,13 +1,14 @@
 import { OutOfRangeError } from '@wintergap/ground';
 import { tiltText } from '@wintergap/report';
-import { designOf, loadSite } from '@wintergap/site';
+import { designOf } from '@wintergap/site';
 import { type BestTilts, bestTilts } from '@wintergap/study';
 import type { Command } from 'commander';
 import { InputError } from '../input-error.js';
 import { countProgress } from '../progress.js';
 import { unitsOption } from '../units-option.js';
+import { type AcceptWeather, acceptWeather, loadAccepting, trustJson, trustOf, withTrust } from '../weather-trust.js';
 
-interface TiltOptions {
+interface TiltOptions extends AcceptWeather {
   array?: string;
   months?: string;
   variant?: string;
@@ -26,13 +27,15 @@ export function addTilt(program: Command): void {
     .option('--array <name>', 'which array; the first with a tilt to choose unless given')
     .option('--months <list>', 'the dark months, such as 11,12,1; those with the least sun for the load unless given')
     .option('--variant <name>', 'a variant of the site file instead of its base design')
+    .option(...acceptWeather)
     .option('--json', 'print one JSON document')
     .option('--units <system>', 'metric or us, instead of what the site file says')
     .addHelpText('after', '\nExample:\n  wintergap tilt examples/kettle-pond.yaml --months 11,12,1')
     .action((file: string, options: TiltOptions) => {
-      const design = designOf(loadSite(file), options.variant);
+      const design = designOf(loadAccepting(file, options), options.variant);
       const units = unitsOption(options.units, design.units);
       const months = monthsOption(options.months);
+      const trust = trustOf(design);
       const progress = countProgress('years');
       let tilts: BestTilts;
       try {
@@ -42,7 +45,9 @@ export function addTilt(program: Command): void {
       } finally {
         progress.stop();
       }
-      process.stdout.write(`${options.json ? JSON.stringify(tilts, null, 2) : tiltText(tilts, units)}\n`);
+      process.stdout.write(
+        `${options.json ? JSON.stringify({ ...tilts, trust: trustJson(trust) }, null, 2) : withTrust(trust, tiltText(tilts, units))}\n`,
+      );
     });
 }
 

@@ -41,7 +41,7 @@ export function addWeather(program: Command): void {
       if (options.table) writeWhole(options.table, writeTable(weather), new Set([resolve(file)]));
       if (options.json) process.stdout.write(`${JSON.stringify(report, null, 2)}\n`);
       else process.stdout.write(`${weatherText(report, unitsOption(options.units, 'metric'))}\n`);
-      if (report.verdict === 'reject') process.exitCode = exitCodes.no;
+      if (report.verdict === 'rejected') process.exitCode = exitCodes.no;
     });
 }
 

@@ -1,12 +1,13 @@
 import { weighText } from '@wintergap/report';
-import { designOf, loadSite } from '@wintergap/site';
+import { designOf } from '@wintergap/site';
 import { type SiteWeights, weighSite } from '@wintergap/study';
 import type { Command } from 'commander';
 import { addCommonYearsOptions, type CommonYearsOptions, commonWish } from '../common-years.js';
 import { countProgress } from '../progress.js';
 import { unitsOption } from '../units-option.js';
+import { type AcceptWeather, acceptWeather, loadAccepting, trustJson, trustOf, withTrust } from '../weather-trust.js';
 
-interface WeighOptions extends CommonYearsOptions {
+interface WeighOptions extends CommonYearsOptions, AcceptWeather {
   variant?: string;
   json?: boolean;
   units?: string;
@@ -18,13 +19,15 @@ export function addWeigh(program: Command): void {
     .description('what each load, effect, charger size and cabinet weighs in engine hours and fuel')
     .argument('<site>', 'site file (YAML)')
     .option('--variant <name>', 'a variant of the site file instead of its base design')
+    .option(...acceptWeather)
     .option('--json', 'print one JSON document')
     .option('--units <system>', 'metric or us, instead of what the site file says');
   addCommonYearsOptions(command)
     .addHelpText('after', '\nExample:\n  wintergap weigh examples/kettle-pond.yaml')
     .action(async (file: string, options: WeighOptions) => {
-      const design = designOf(loadSite(file), options.variant);
+      const design = designOf(loadAccepting(file, options), options.variant);
       const units = unitsOption(options.units, design.units);
+      const trust = trustOf(design);
       const progress = countProgress('years');
       let weights: SiteWeights;
       try {
@@ -32,6 +35,8 @@ export function addWeigh(program: Command): void {
       } finally {
         progress.stop();
       }
-      process.stdout.write(`${options.json ? JSON.stringify(weights, null, 2) : weighText(weights, units)}\n`);
+      process.stdout.write(
+        `${options.json ? JSON.stringify({ ...weights, trust: trustJson(trust) }, null, 2) : withTrust(trust, weighText(weights, units))}\n`,
+      );
     });
 }

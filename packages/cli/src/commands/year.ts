@@ -1,6 +1,6 @@
 import { dayOfDate } from '@wintergap/ground';
 import { dayText, headline, ledgerCsv, lossesText, yearHtml, yearText } from '@wintergap/report';
-import { changedDesign, designOf, inputFiles, loadSite, type SiteFile } from '@wintergap/site';
+import { changedDesign, designOf, inputFiles, type SiteFile } from '@wintergap/site';
 import type { CommonAnswer } from '@wintergap/study';
 import { contractOf } from '@wintergap/tally';
 import { arrayLosses, simulateSite, type YearResult } from '@wintergap/year';
@@ -9,9 +9,10 @@ import { addCommonYearsOptions, type CommonYearsOptions, commonJson, commonYears
 import { InputError } from '../input-error.js';
 import { checkOutputs } from '../output-place.js';
 import { unitsOption } from '../units-option.js';
+import { type AcceptWeather, acceptWeather, loadAccepting, withTrust } from '../weather-trust.js';
 import { writeWhole } from '../whole-file.js';
 
-interface YearOptions extends CommonYearsOptions {
+interface YearOptions extends CommonYearsOptions, AcceptWeather {
   variant?: string;
   json?: boolean;
   csv?: string;
@@ -29,6 +30,7 @@ export function addYear(program: Command): void {
     .description("this design's year: generator hours, fuel, throttling, bank, months")
     .argument('<site>', 'site file (YAML)')
     .option('--variant <name>', 'a variant of the site file instead of its base design')
+    .option(...acceptWeather)
     .option('--json', 'print one JSON document')
     .option('--csv <file>', 'write the ledger, 8760 rows')
     .option('--html <file>', 'write the report, one page with charts')
@@ -40,7 +42,7 @@ export function addYear(program: Command): void {
   addCommonYearsOptions(command)
     .addHelpText('after', '\nExample:\n  wintergap year examples/kettle-pond.yaml --csv ledger.csv')
     .action(async (file: string, options: YearOptions) => {
-      const site = loadSite(file);
+      const site = loadAccepting(file, options);
       const design = designOf(site, options.variant);
       const aged = options.age === undefined ? design : agedDesign(site, options.age, options.variant);
       const units = unitsOption(options.units, design.units);
@@ -61,7 +63,8 @@ export function addYear(program: Command): void {
         writeWhole(options.html, await yearHtml(result, units, settings), inputFiles(site));
       }
       if (options.losses) printLosses(result, options.json);
-      else if (day !== null) process.stdout.write(`${dayText(result, day, units)}\n`);
+      else if (day !== null)
+        process.stdout.write(`${withTrust(result.weather.judgement, dayText(result, day, units))}\n`);
       else if (options.json) process.stdout.write(`${yearJson(result, common!)}\n`);
       else process.stdout.write(`${(options.quiet ? headline : yearText)(result, units, common)}\n`);
     });
@@ -74,7 +77,7 @@ function yearJson(result: YearResult, common: CommonAnswer): string {
 
 function printLosses(result: YearResult, asJson: boolean | undefined): void {
   const losses = arrayLosses(result);
-  if (!asJson) process.stdout.write(`${lossesText(result.site.name, losses)}\n`);
+  if (!asJson) process.stdout.write(`${withTrust(result.weather.judgement, lossesText(result.site.name, losses))}\n`);
   else {
     // Monthly arrays as lists, not as mappings of twelve numbered keys.
     const asList = (_key: string, value: unknown) => (value instanceof Float64Array ? Array.from(value) : value);

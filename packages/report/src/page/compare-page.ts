@@ -2,6 +2,7 @@ import type { UnitSystem } from '@wintergap/quantity';
 import type { CommonAnswer } from '@wintergap/study';
 import { yearsInWords } from '../common-words.js';
 import { compareHeadline, type NamedYear } from '../text/compare.js';
+import { weatherLine } from '../text/weather-line.js';
 import { basisText, placeText } from './basis.js';
 import { cautionsSection, type NamedCaution } from './cautions.js';
 import { designMonthsSection, designTable, yearsTable } from './designs.js';
@@ -15,7 +16,7 @@ export function comparePage(designs: readonly NamedYear[], answer: CommonAnswer,
   return pageText({
     title: `${base.site.name}: designs side by side`,
     place: placeText(base, units),
-    answer: compareHeadline(designs, answer),
+    answer: [weatherLine(base.weather.judgement ?? null), compareHeadline(designs, answer)].join('\n').trim(),
     sections: [
       answer.weather.count > 1 &&
         answer.merit === 'generatorHours' &&

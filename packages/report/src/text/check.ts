@@ -15,7 +15,7 @@ export const safetyNotice =
 /** Number of things that must be changed, over all designs and the weather. */
 export function problemsFound(weather: WeatherReport, designs: readonly CheckedDesign[]): number {
   const limits = designs.flatMap(({ result }) => result.limits.filter(({ level }) => level === 'exceeded'));
-  return limits.length + (weather.verdict === 'reject' ? 1 : 0);
+  return limits.length + (weather.verdict === 'rejected' ? 1 : 0);
 }
 
 /** The checks of a site file as a page of text, 80 columns, answer first. */
@@ -38,8 +38,7 @@ function weatherPart(report: WeatherReport): string {
   const lines = report.notices
     .filter(({ level }) => level !== 'note')
     .map(({ level, code, text }) => wrap(`  ${level}: ${code}: ${text}`, 80, '    '));
-  const verdict = { trust: 'can be trusted', caution: 'use with care', reject: 'should not be used' }[report.verdict];
-  return [wrap(`Weather  ${report.source}: ${verdict}`, 80, '         '), ...lines].join('\n');
+  return [wrap(`Weather  ${report.line}`, 80, '         '), ...lines].join('\n');
 }
 
 const marks = { ok: 'ok  ', note: 'note', exceeded: 'STOP' };

@@ -9,6 +9,7 @@ import { lowestByMonth } from '../lowest-by-month.js';
 import { inVolumeUnit, volumeUnit } from '../shown-units.js';
 import { plainTable } from './plain-table.js';
 import { rangeLines } from './range-lines.js';
+import { weatherLine } from './weather-line.js';
 
 /** A design and its year; the first of a list is the base that the others are held against. */
 export interface NamedYear {
@@ -23,6 +24,7 @@ export interface NamedYear {
  */
 export function compareText(designs: readonly NamedYear[], answer: CommonAnswer, units: UnitSystem): string {
   return [
+    weatherLine(designs[0]!.result.weather.judgement ?? null),
     compareHeadline(designs, answer),
     commonPicture(answer),
     commonTable(answer, units),

@@ -1,15 +1,9 @@
-import { daysInMonth, hoursPerYear, monthInWords, monthNames } from '@wintergap/ground';
+import { daysInMonth, monthInWords, monthNames } from '@wintergap/ground';
 import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
 import type { WeatherReport } from '@wintergap/weather';
 import { darkSeasonOf } from '@wintergap/year';
 import { figure, wrap } from '../figures.js';
 import { plainTable } from './plain-table.js';
-
-const verdicts = {
-  trust: 'can be trusted for a simulation',
-  caution: 'can be used with the cautions below',
-  reject: 'should not be used: see the errors below',
-};
 
 const forms = { epw: 'an EPW file', tmy3: 'a TMY3 file', table: 'a plain table', made: 'made from monthly means' };
 
@@ -22,7 +16,7 @@ export function weatherText(report: WeatherReport, units: UnitSystem): string {
   const notices = report.notices.map(({ level, code, text }) => wrap(`  ${level}: ${code}: ${text}`, 80, '    '));
   return [
     wrap(
-      `${report.source}: ${hoursPerYear} hours that ${verdicts[report.verdict]}. ${figure(report.year.ghiKWhM2, 0)} kWh/m2 of sun in the year, ${figure(report.months[dark - 1]!.ghiKWhM2, 0)} in ${monthInWords(dark)}.`,
+      `${report.line}. ${figure(report.year.ghiKWhM2, 0)} kWh/m2 of sun in the year, ${figure(report.months[dark - 1]!.ghiKWhM2, 0)} in ${monthInWords(dark)}.`,
     ),
     placeText(report, units),
     monthsTable(report, units),

@@ -10,6 +10,7 @@ import { inVolumeUnit, temperatureText, volumeUnit } from '../shown-units.js';
 import { engineText } from './engine.js';
 import { plainTable } from './plain-table.js';
 import { refusedText } from './refused.js';
+import { weatherLine } from './weather-line.js';
 
 /**
  * The year as a page of text, 80 columns, answer first; `headline` gives its first sentences only.
@@ -29,7 +30,7 @@ export function yearText(result: YearResult, units: UnitSystem, common?: CommonA
     .join('\n\n');
 }
 
-/** The sentences that answer: engine, throttling, darkness. */
+/** The sentences that answer: engine, throttling, darkness; before them what is to be said of the weather. */
 export function headline(result: YearResult, units: UnitSystem, common?: CommonAnswer): string {
   const { throttle, array, load } = result.summary;
   const engine = engineSentence(result, units, common);
@@ -45,7 +46,9 @@ export function headline(result: YearResult, units: UnitSystem, common?: CommonA
     load.darkKWh === 0
       ? 'No load stays dark.'
       : `${figure(load.darkKWh)} kWh of load stay dark, over ${figure(load.darkHours)} h.`;
-  return [engine, throttling, dark].map((sentence) => wrap(sentence)).join('\n');
+  const trust = weatherLine(result.weather.judgement ?? null);
+  const sentences = [engine, throttling, dark].map((sentence) => wrap(sentence));
+  return (trust === '' ? sentences : [trust, ...sentences]).join('\n');
 }
 
 function engineSentence({ summary, site }: YearResult, units: UnitSystem, common: CommonAnswer | undefined): string {

@@ -8,21 +8,28 @@ const longestSameDaylightH = 4;
 
 /** Looks for days copied from one another and readings that stay the same too long. */
 export function repeatNotices(weather: WeatherYear): Notice[] {
-  return [...copiedDays(weather), ...stuck(weather)];
+  return [...copiedDays(weather), ...stuck(weather), ...constantColumns(weather)];
 }
 
 function copiedDays(weather: WeatherYear): Notice[] {
-  const seen = new Map<string, number>();
+  const { ghiWm2, airC } = weather;
+  /** Days by the sum of their irradiance: only those of one sum can be copies. */
+  const seen = new Map<number, number[]>();
   let copies = 0;
   let example = '';
   for (let day = 0; day < daysPerYear; day++) {
-    const ghi = weather.ghiWm2.subarray(day * 24, day * 24 + 24);
-    if (ghi.every((value) => value === ghi[0])) continue;
-    const key = `${ghi.join()} ${weather.airC.subarray(day * 24, day * 24 + 24).join()}`;
-    const earlier = seen.get(key);
-    if (earlier === undefined) seen.set(key, day);
-    else if (copies++ === 0)
-      example = `${hourText(day * 24).slice(0, 5)} repeats ${hourText(earlier * 24).slice(0, 5)}`;
+    const from = day * 24;
+    let sum = 0;
+    let alike = true;
+    for (let h = from; h < from + 24; h++) {
+      sum += ghiWm2[h]!;
+      alike &&= ghiWm2[h] === ghiWm2[from];
+    }
+    if (alike) continue;
+    const before = seen.get(sum) ?? [];
+    const earlier = before.find((other) => sameDay(ghiWm2, from, other * 24) && sameDay(airC, from, other * 24));
+    if (earlier === undefined) seen.set(sum, [...before, day]);
+    else if (copies++ === 0) example = `${hourText(from).slice(0, 5)} repeats ${hourText(earlier * 24).slice(0, 5)}`;
   }
   if (copies === 0) return [];
   return [
@@ -33,6 +40,11 @@ function copiedDays(weather: WeatherYear): Notice[] {
       rows: copies * 24,
     },
   ];
+}
+
+function sameDay(values: Float64Array, from: number, other: number): boolean {
+  for (let k = 0; k < 24; k++) if (values[from + k] !== values[other + k]) return false;
+  return true;
 }
 
 function stuck(weather: WeatherYear): Notice[] {
@@ -63,4 +75,20 @@ function stuck(weather: WeatherYear): Notice[] {
   if (wind.hours > longestSameH && !wholeYear(wind)) report('wind', wind);
   if (ghi.hours > longestSameDaylightH) report('global irradiance', ghi);
   return notices;
+}
+
+/** Columns that hold one value all year were filled in by the writer of the file and not measured. */
+function constantColumns({ albedo, relativeHumidity, pressurePa, windMs }: WeatherYear): Notice[] {
+  const named: [string, Float64Array | null][] = [
+    ['albedo', albedo],
+    ['relative humidity', relativeHumidity],
+    ['pressure', pressurePa],
+    ['wind', windMs],
+  ];
+  return named.flatMap(([name, values]) => {
+    if (!values?.every((value) => value === values[0])) return [];
+    const snow = name === 'albedo' ? ': it does not follow snow' : '';
+    const text = `${name} is ${Number(values[0]!.toPrecision(4))} in all hours of the year${snow}`;
+    return [{ code: 'constant-column', level: 'note' as const, text, rows: hoursPerYear }];
+  });
 }

@@ -12,7 +12,7 @@ const notice = (weather: WeatherYear, code: string) => examineWeather(weather).n
 test('a clear year with its sun on time is trusted and closes', () => {
   const report = examineWeather(good, pond);
   expect(report.notices.map(({ code }) => code)).toEqual(['no-snow-data']);
-  expect(report.verdict).toBe('trust');
+  expect(report.verdict).toBe('good');
   expect(report.closure!.offHours).toBe(0);
   expect(report.closure!.hours).toBeGreaterThan(4380);
   expect(report.timing!.lateMin).toBeCloseTo(0, 0);
@@ -57,7 +57,7 @@ test('summer time in the file is told from a wrong zone', () => {
   const report = examineWeather(summerTime);
   expect(report.notices.map(({ code }) => code)).toContain('summer-time');
   expect(report.notices.map(({ code }) => code)).not.toContain('sun-off-time');
-  expect(report.verdict).toBe('reject');
+  expect(report.verdict).toBe('rejected');
 });
 
 test('irradiance in true solar time is told from a wrong zone', () => {
@@ -148,5 +148,5 @@ test('without a place the rest is still examined', () => {
   const report = examineWeather({ ...good, place: {} });
   expect(report.timing).toBeNull();
   expect(report.closure).toBeNull();
-  expect(report.verdict).toBe('caution');
+  expect(report.verdict).toBe('usable');
 });

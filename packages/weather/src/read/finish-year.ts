@@ -42,6 +42,7 @@ export function finishYear(hours: HourColumns, fallbackPlace: WeatherPlace): Wea
     pressurePa: fillOptional(hours, 'pressure', bridgeGap),
     splitFrom,
     notices: hours.notices,
+    lineOfHour: hours.lineOfHour,
   };
 }
 

@@ -7,6 +7,7 @@ import type { Caution, Ledger } from '@wintergap/tally';
 import { placeNotices, type WeatherYear } from '@wintergap/weather';
 import { hottestChargeC } from '../loop/bus-flow.js';
 import type { Plant } from '../loop/plant.js';
+import { sitePlace } from '../prepare/site-weather.js';
 import { freezingOf, longestSinceFull } from './bank-facts.js';
 import { heatToCharge, refusedInCold, refusedInHeat } from './refused-charge.js';
 
@@ -54,15 +55,8 @@ export function yearCautions(
   }
   add('dark-beside-engine', darkBesideEngineText(plant, ledger));
   add('faces-away', facesAwayText(site));
-  const where = {
-    latitudeDeg: site.place.latitude,
-    longitudeDeg: site.place.longitude,
-    utcOffsetH: site.place.utcOffset,
-    elevationM: site.place.elevation,
-  };
-  for (const notice of [...weather.notices, ...placeNotices(weather.place, where)]) {
-    if (notice.level !== 'note') add(`weather-${notice.code}`, notice.text);
-  }
+  const notices = weather.judgement?.notices ?? [...weather.notices, ...placeNotices(weather.place, sitePlace(site))];
+  for (const notice of notices) if (notice.level !== 'note') add(`weather-${notice.code}`, notice.text);
   if (!settled) {
     const keptKWh = (ledger.bankStoredWh[8759]! - ledger.bankStoredAtStartWh) / 1000;
     add(

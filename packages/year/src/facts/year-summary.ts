@@ -25,6 +25,8 @@ export function yearSummary(year: Omit<YearResult, 'summary'>, settledAfterYears
       ghiKWhPerM2: yearSum(weather.ghiWm2) / 1000,
       meanAirTemp: yearSum(weather.airC) / weather.airC.length,
       minAirTemp: weather.airC.reduce((least, airC) => Math.min(least, airC), Infinity),
+      verdict: weather.judgement?.verdict ?? null,
+      verdictLine: weather.judgement?.line ?? null,
     },
     darkSeason: dark,
     ratedW,

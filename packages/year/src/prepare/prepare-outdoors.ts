@@ -14,16 +14,21 @@ export interface Outdoors {
 
 /** The sun over the site, and the snow and the albedo of its ground. */
 export function prepareOutdoors(site: Site, weather: WeatherYear, prepared: PreparedCache): Outdoors {
-  const { place, ground, calendarYear } = site;
-  const sun = prepared.get('sun', [place, calendarYear], () =>
-    sunYear({ latitudeDeg: place.latitude, longitudeDeg: place.longitude, utcOffsetH: place.utcOffset }, calendarYear),
-  );
+  const { ground } = site;
+  const sun = siteSun(site, prepared);
   const { snowDepthM, albedo } = prepared.get('ground', [identityOf(weather), site.snow.days, ground], () => {
     const depth =
       snowDepthFrom(weather) ?? (site.snow.days ? snowDepthFromDays(site.snow.days, weather.airC, snowSeed) : null);
     return { snowDepthM: depth, albedo: groundAlbedo(depth, ground.albedo, ground.snowAlbedo, weather.albedo) };
   });
   return { sun, snowDepthM, albedo };
+}
+
+/** The sun of the site's calendar year. */
+export function siteSun({ place, calendarYear }: Site, prepared: PreparedCache): SunYear {
+  return prepared.get('sun', [place, calendarYear], () =>
+    sunYear({ latitudeDeg: place.latitude, longitudeDeg: place.longitude, utcOffsetH: place.utcOffset }, calendarYear),
+  );
 }
 
 /** The same winter every time. */

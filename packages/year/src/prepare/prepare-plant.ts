@@ -3,6 +3,7 @@ import type { LoadYear } from '@wintergap/loads';
 import { fromSite, type Site } from '@wintergap/site';
 import type { WeatherYear } from '@wintergap/weather';
 import type { Plant } from '../loop/plant.js';
+import { blamingWeather } from './blaming-weather.js';
 import { type PreparedArray, prepareArrays } from './prepare-array.js';
 import { prepareBank } from './prepare-bank.js';
 import { prepareGenerator } from './prepare-generator.js';
@@ -24,7 +25,7 @@ export function preparePlant(site: Site, weather: WeatherYear, prepared: Prepare
   const outdoors = prepareOutdoors(site, weather, prepared);
   const { bank, cabinet, aroundC, heater, chargeRules } = fromSite(site, 'bank', () => prepareBank(site, weather.airC));
   const bankV = [bank.settings.cells * bank.settings.cutoffCellV * 0.9, bank.setVoltage(2, -20) * 1.02] as const;
-  const arrays = prepareArrays(site, weather, outdoors, bankV, prepared);
+  const arrays = blamingWeather(weather, () => prepareArrays(site, weather, outdoors, bankV, prepared));
   const { load, inverter, inverterInputW, converterInputW } = prepareLoads(site, weather, outdoors, prepared);
   const plant: Plant = {
     sources: arrays.map(({ name, controller, maxCurrentA }) => ({ name, controller, maxCurrentA })),

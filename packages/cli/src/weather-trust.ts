@@ -1,0 +1,40 @@
+import { weatherLine } from '@wintergap/report';
+import { acceptingWeather, loadSite, type Site, type SiteFile } from '@wintergap/site';
+import type { WeatherJudgement } from '@wintergap/weather';
+import { siteWeather } from '@wintergap/year';
+
+/** The option of every command that runs years. */
+export interface AcceptWeather {
+  acceptWeather?: boolean;
+}
+
+export const acceptWeather = [
+  '--accept-weather',
+  'go on with weather that is rejected; a warning then stands first',
+] as const;
+
+/** The site file, whose weather may be rejected where the user insists. */
+export function loadAccepting(file: string, options: AcceptWeather): SiteFile {
+  const site = loadSite(file);
+  return options.acceptWeather ? acceptingWeather(site) : site;
+}
+
+/**
+ * Whether a design's weather can be trusted, found out before anything is run.
+ *
+ * @throws RejectedWeatherError when it cannot, and the design does not accept that
+ */
+export function trustOf(design: Site): WeatherJudgement {
+  return siteWeather(design).judgement!;
+}
+
+/** An answer with what must be said of its weather before it. */
+export function withTrust(trust: WeatherJudgement | undefined, answer: string): string {
+  const line = weatherLine(trust ?? null);
+  return line === '' ? answer : `${line}\n\n${answer}`;
+}
+
+/** What the JSON of a command says of the weather it rests on. */
+export function trustJson({ verdict, line, notices }: WeatherJudgement) {
+  return { verdict, line, cautions: notices.filter(({ level }) => level !== 'note') };
+}
