@@ -21,7 +21,7 @@ export function awgAreaMm2(gauge: number): number {
 }
 
 /** Resistivity of copper, ohm m. */
-export function copperOhmM(conductorC: number): number {
+function copperOhmM(conductorC: number): number {
   return copperOhmM20 * (1 + copperPerK * (conductorC - 20));
 }
 

@@ -1,27 +1,15 @@
 export { type ArrayChain, arrayChain, type ChainLoss, extendChain, type PlaneLight } from './array-chain.js';
 export { type CellCooling, cellTemperatureYear, noctCellC, windCellC } from './cell-temperature.js';
-export { coldVoltageFactor, coldVoltageRatio } from './cold-voltage.js';
-export {
-  ampacityHintA,
-  awgAreaMm2,
-  awgDiameterMm,
-  type Cable,
-  cableOhm,
-  conductorOhmPerM,
-  copperOhmM,
-  fuseHintA,
-  voltageDropV,
-} from './conductors.js';
+export { coldVoltageFactor } from './cold-voltage.js';
+export { awgAreaMm2, awgDiameterMm, type Cable, cableOhm, conductorOhmPerM } from './conductors.js';
 export {
   type Controller,
-  checkController,
   clippedPower,
   type DirectController,
   type EfficiencyCurve,
   type MaximumPowerController,
 } from './controller.js';
 export {
-  arrayInputW,
   busPowerW,
   type ControllerLosses,
   type ControllerYear,
@@ -30,10 +18,10 @@ export {
 } from './controller-year.js';
 export { type DcYear, dcYear } from './dc-year.js';
 export { electricalLimits, type Limit, type LimitCode, type LimitsInput, limitsNotice } from './electrical-limits.js';
-export { checkModuleSheet, type ModuleSheet } from './module-sheet.js';
+export type { ModuleSheet } from './module-sheet.js';
 export { currentAt, maximumPower, openCircuitVoltage } from './operating-point.js';
 export { powerCoefficient } from './power-coefficient.js';
 export { solveModule } from './solve-module.js';
 export type { ModuleParameters } from './translation.js';
-export { gridCurrentA, type VoltageGrid, voltageGridYear } from './voltage-grid.js';
+export type { VoltageGrid } from './voltage-grid.js';
 export type { ArrayYearInput } from './wiring.js';

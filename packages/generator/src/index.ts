@@ -1,7 +1,7 @@
 export { type CompiledGenerator, compileGenerator, type GeneratorPlace } from './compile-generator.js';
-export { commonDerating, type Derating, deratedShare, ratedPowerYear } from './derating.js';
+export { commonDerating, type Derating, deratedShare } from './derating.js';
 export { type EngineUse, engineUse } from './engine-use.js';
-export { type Exercise, exerciseMask } from './exercise.js';
+export type { Exercise } from './exercise.js';
 export {
   type FuelLine,
   fuelFromEfficiency,
@@ -11,9 +11,9 @@ export {
   usualDieselFuel,
 } from './fuel-line.js';
 export { type FuelKind, type FuelProperties, fuelProperties } from './fuels.js';
-export { acceptedMask, type HoursAccepted } from './hours-accepted.js';
-export { type LookAhead, lookAheadMask } from './look-ahead.js';
+export type { HoursAccepted } from './hours-accepted.js';
+export type { LookAhead } from './look-ahead.js';
 export type { GeneratorOutput, GeneratorSettings, ServiceInterval, StopRule } from './settings.js';
 export { type StartFailure, startFails } from './start-failure.js';
-export { type StartRule, startThresholdYear } from './start-threshold.js';
+export type { StartRule } from './start-threshold.js';
 export { type Underload, underload, wetRunningCaution } from './underload.js';

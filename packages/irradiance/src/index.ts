@@ -7,7 +7,6 @@ export {
   distanceFactor,
   extraterrestrialDayWhM2,
   extraterrestrialHourWhM2,
-  solarConstantWm2,
   sunsetHourAngleDeg,
 } from './extraterrestrial.js';
 export { glassFactor, groundGlassFactor, skyGlassFactor } from './glass.js';
@@ -17,8 +16,7 @@ export type { LeafSeason, Obstacle } from './obstacle.js';
 export { perezSkyWm2 } from './perez-sky.js';
 export type { Irradiance, PlaneSettings, Pointing } from './plane-input.js';
 export { type PlaneYear, planeYear } from './plane-year.js';
-export { hiddenSkyShare, hiddenSkyShareOf } from './sky-columns.js';
-export { groundReflectedWm2, hayDaviesSkyWm2, isotropicSkyWm2, type SkyModel, skyView } from './sky-models.js';
-export { clearShare, compileSkyline, leavesAreOn, usualLeaves } from './skyline.js';
+export { groundReflectedWm2, hayDaviesSkyWm2, isotropicSkyWm2, type SkyModel } from './sky-models.js';
+export { compileSkyline, usualLeaves } from './skyline.js';
 export { splitGlobal } from './split-global.js';
 export { type Place, pointsPerHour, type SunYear, sunYear } from './sun-year.js';

@@ -5,7 +5,7 @@ import { lowestAureoleCos } from './perez-sky.js';
 export type SkyModel = 'perez' | 'hay-davies' | 'isotropic';
 
 /** Share of an evenly bright sky's light that a tilted plane receives. Liu and Jordan (1963). */
-export function skyView(tiltDeg: number): number {
+function skyView(tiltDeg: number): number {
   return (1 + Math.cos(tiltDeg * rad)) / 2;
 }
 

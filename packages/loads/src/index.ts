@@ -1,5 +1,5 @@
-export { type Appliance, type Bus, surgePowerW } from './appliance.js';
-export { type Converter, converterInputW, converterYear } from './converter.js';
+export type { Appliance, Bus } from './appliance.js';
+export { type Converter, converterYear } from './converter.js';
 export type { Driver, LoadContext, RoomTemperature } from './driver.js';
 export { type DullestSpell, dullestSpell } from './dullest-spell.js';
 export { type Inverter, inverterEfficiency, inverterInputW, inverterYear } from './inverter.js';

@@ -25,6 +25,6 @@ export { readWeatherFile } from './read/read-weather-file.js';
 export { writeTable } from './read/write-table.js';
 export { type Anomaly, usualAnomaly } from './resample/anomaly.js';
 export { createResampler, type ResampleSettings, resampleYear } from './resample/resample-year.js';
-export { hasSnowData, snowDepthFrom } from './snow-depth.js';
+export { snowDepthFrom } from './snow-depth.js';
 export { WeatherError } from './weather-error.js';
 export type { Notice, Verdict, WeatherJudgement, WeatherPlace, WeatherYear } from './weather-year.js';

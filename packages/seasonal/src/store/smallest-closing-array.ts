@@ -23,7 +23,7 @@ export type ClosingArray =
 /**
  * Share added to the array for the unknown losses of a seasonal store. Common practice, no source.
  */
-export const closingArrayAllowance = 0.2;
+const closingArrayAllowance = 0.2;
 
 /** Smallest array ever tried, as a share of the base design's. */
 const smallestTried = 1 / 16;

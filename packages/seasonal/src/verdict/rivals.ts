@@ -77,7 +77,7 @@ function withinModel(run: () => YearResult): YearResult | null {
 }
 
 /** More array, a steeper winter tilt, a warmer bank, and the largest loads left out one by one. */
-export function rivalDesigns({ site, load }: YearResult): RivalDesign[] {
+function rivalDesigns({ site, load }: YearResult): RivalDesign[] {
   return [...arrayRivals(site), ...tiltRivals(site), ...bankRivals(site), ...loadRivals(site, load.items)];
 }
 
