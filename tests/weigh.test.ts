@@ -27,7 +27,7 @@ const effect = (name: string) => weights.effects.find((one) => one.name === name
 test('an effect weighs what the year differs by when the site file leaves it out', () => {
   const before = base.summary.generator;
   for (const [name, changes] of [
-    ['snow on the array', { snow: { onArray: false } }],
+    ['snow on the array', { snow: { cover: 'none' } }],
     ['skyline', { skyline: [] }],
     ['soiling', { 'arrays.0.losses.soiling': '0 %' }],
     ['controller conversion', { 'arrays.0.controller.efficiency': '100 %' }],
@@ -104,7 +104,10 @@ test('a large set runs until acceptance limits it: beyond some size its hours st
   expect(varies).toBe('output');
   const at = (times: number) => sizes.find((size) => size.times === times)!;
   expect(at(0.5).outcome.generatorHours).toBeGreaterThan(1.3 * at(1).outcome.generatorHours);
-  expect(at(4).outcome.generatorHours).toBeGreaterThan(0.9 * at(2).outcome.generatorHours);
+  // Per run: of the nine or ten runs of this year chance adds or spares one.
+  const hoursPerRun = (times: number) => at(times).outcome.generatorHours / at(times).outcome.starts;
+  expect(hoursPerRun(4)).toBeGreaterThan(0.9 * hoursPerRun(2));
+  expect(hoursPerRun(1)).toBeGreaterThan(1.2 * hoursPerRun(2));
   expect(at(4).outcome.fuelLitres).toBeGreaterThan(1.2 * at(2).outcome.fuelLitres);
   expect(at(4).meanOutputW).toBeLessThan(0.5 * at(4).powerW);
   expect(enoughW).not.toBeNull();
@@ -226,7 +229,7 @@ test('a mount without a tilt, and an array that is not there, are refused by nam
 });
 
 test('the pages fit 80 columns, whatever the names and sizes', () => {
-  expect(weighText(weights, 'metric')).toContain('the heaviest effect is snow on the array');
+  expect(weighText(weights, 'metric')).toContain('the heaviest effect is inverter idling');
   const long: SiteWeights = {
     ...weights,
     loads: weights.loads.map((load) => ({

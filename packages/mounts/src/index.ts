@@ -16,6 +16,7 @@ export type {
 export { axisRotationDeg, rotatedPlane } from './one-axis.js';
 export { planeEnergyKWhM2 } from './plane-energy.js';
 export { hourlyTiltDeg, pointing } from './pointing.js';
+export { fullCatch, type SnowCatch, usualCatch } from './snow-catch.js';
 export { type Clearing, type SnowCoverInput, snowCover, snowLossByString } from './snow-cover.js';
 export { snowDepthFromDays } from './snow-days.js';
 export { isDailyReading, snowFalls } from './snow-falls.js';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { groundAlbedo } from './ground-albedo.js';
+import { fullCatch, type SnowCatch, usualCatch } from './snow-catch.js';
 import { type SnowCoverInput, snowCover, snowLossByString } from './snow-cover.js';
 import { snowDepthFromDays } from './snow-days.js';
 import { isDailyReading, snowFalls } from './snow-falls.js';
@@ -10,7 +11,7 @@ const constant = (value: number) => new Float64Array(8760).fill(value);
 /** Bare ground, then 10 cm of snow from hour 1000 to 3000. */
 const oneFall = constant(0).map((_, h) => (h >= 1000 && h < 3000 ? 0.1 : 0));
 const winter = (over: Partial<SnowCoverInput> = {}): Float64Array =>
-  snowCover({ snowDepthM: oneFall, planeWm2: constant(0), tiltDeg: constant(45), airC: constant(-5), ...over });
+  snowCover({ snowDepthM: oneFall, planeWm2: constant(0), tiltDeg: constant(35), airC: constant(-5), ...over });
 
 test('a plane is bare until it snows, covered whole then, and stays so in the cold', () => {
   const share = winter();
@@ -38,13 +39,40 @@ test('a flat plane keeps its snow until the ground is bare', () => {
   expect([share[2999], share[3000]]).toEqual([1, 0]);
 });
 
-test('somebody who clears within two hours does so by day, and again after the next fall', () => {
+/** A plane in light from 8 h to 16 h, in the cold. */
+const shortDays = constant(0).map((_, h) => (h % 24 >= 8 && h % 24 < 16 ? 100 : 0));
+
+/** Hours by the clock that the snow of a fall lies until somebody has swept; the fall ends at an hour of day 20. */
+function hoursUntilSwept(fallEndsAt: number, withinH: number, planeWm2 = shortDays): number {
+  const end = 20 * 24 + fallEndsAt;
+  const snowDepthM = constant(0).map((_, h) => (h >= end - 1 && h < 3000 ? 0.1 : 0));
+  const share = winter({ snowDepthM, planeWm2, airC: constant(-30), clearing: { withinH } });
+  expect(share[end - 1]).toBe(1);
+  return share.subarray(end).indexOf(0);
+}
+
+test('who sweeps within so many hours does so by the clock, and by daylight', () => {
+  // Snow until ten in the morning: three hours later, a day later, two days later.
+  expect([0, 3, 24, 48].map((withinH) => hoursUntilSwept(10, withinH))).toEqual([0, 3, 24, 48]);
+  // Until two in the afternoon: the last light begins at 15 h, before dark, and the sixth hour would be too late.
+  expect([1, 6, 24].map((withinH) => hoursUntilSwept(14, withinH))).toEqual([1, 1, 24]);
+  // Until six in the evening: dark all the while, so at first light; within a day by 15 h, while it is still light.
+  expect([3, 13, 24].map((withinH) => hoursUntilSwept(18, withinH))).toEqual([14, 14, 21]);
+  // Until five in the morning: at first light, or three hours later still.
+  expect([1, 3, 6].map((withinH) => hoursUntilSwept(5, withinH))).toEqual([3, 3, 6]);
+  // Nobody sweeps where it never gets light, nor at five on a summer morning.
+  expect(hoursUntilSwept(10, 3, constant(0))).toBe(3000 - 20 * 24 - 10);
+  expect(hoursUntilSwept(4, 1, constant(20))).toBe(3);
+});
+
+test('who sweeps later never has less snow, and sweeps again after the next fall', () => {
+  const lain = [0, 1, 2, 3, 6, 12, 18, 24, 30, 48, 72].map((withinH) => hoursUntilSwept(13, withinH));
+  expect(lain).toEqual(lain.toSorted((one, other) => one - other));
   const again = oneFall.map((depth, h) => (h >= 1500 && h < 3000 ? 0.2 : depth));
-  const share = winter({ snowDepthM: again, clearing: { withinH: 2 } });
-  // It snowed in hour 1000, which began at 16 h: one hour of that waking day is left.
-  expect(1000 % 24).toBe(16);
-  expect([share[1000], share[1007], share[1016], share[1017], share[1018]]).toEqual([1, 1, 1, 1, 0]);
-  expect([share[1499], share[1500]]).toEqual([0, 1]);
+  const share = winter({ snowDepthM: again, planeWm2: shortDays, airC: constant(-30), clearing: { withinH: 2 } });
+  // Hour 1000 begins at 16 h and hour 1500 at 12 h.
+  expect([share[1000], share[1015], share[1016], share[1499]]).toEqual([1, 1, 0, 0]);
+  expect([share[1500], share[1502], share[1503], share[1600]]).toEqual([1, 1, 0, 0]);
 });
 
 test('snow on the ground at the end of December lies on the plane at New Year', () => {
@@ -77,13 +105,16 @@ test('of daily readings an inch is asked, as the centimetre is of hourly ones', 
   expect(snowFalls(stepwise(0.0254)).reduce((a, b) => a + b, 0)).toBe(4);
 });
 
-test('snow depths of the wrong length are refused', () => {
-  expect(() => winter({ airC: new Float64Array(24) })).toThrow('airC must have 8760 hours, got 24');
+test('snow depths of the wrong length are refused, and so is a catch that grows with tilt', () => {
+  expect(() => winter({ airC: new Float64Array(24) })).toThrow('airC must hold 8760 numbers, got 24');
   expect(() => winter({ tiltDeg: constant(40).with(9, Number.NaN) })).toThrow(
-    'tiltDeg must be numbers, got NaN in hour 9',
+    'tiltDeg at index 9 must be 0 to 90, got NaN',
   );
   expect(() => winter({ clearing: { withinH: -1 } })).toThrow('withinH of the clearing must be 0 or more, got -1');
-  expect(() => snowLossByString(constant(0), 0)).toThrow('rows must be a whole number from 1 on, got 0');
+  expect(() => winter({ caught: { wholeUpToDeg: 50, bareFromDeg: 45 } })).toThrow(
+    'bareFromDeg must be 50 to 90, got 45',
+  );
+  expect(() => snowLossByString(constant(0), 0)).toThrow('rows must be a whole number, 1 or more, got 0');
 });
 
 test('ground under snow is as bright as snow, under a thin layer partly so, and a file that knows decides', () => {
@@ -121,9 +152,21 @@ test('the same seed makes the same winter, another seed another', () => {
   expect(() => snowDepthFromDays(snowyDays.with(3, 40), airC, 1)).toThrow('snowyDays must be 0 to 31, got 40');
 });
 
-// Common practice, no source: a steep plane sheds dry snow as it falls, an upright one catches none.
-test('a fall covers steep planes in part and upright ones not at all, however cold it is', () => {
+// Common practice, no source: a steep plane sheds dry snow as it falls, one of 85 degrees and more catches none.
+test('a fall covers steep planes in part, in proportion between the tilts of a site, however cold it is', () => {
   const cold = { airC: constant(-30), planeWm2: constant(50) };
-  const covered = (tilt: number) => Math.max(...winter({ ...cold, tiltDeg: constant(tilt) }));
-  expect([30, 60, 75, 90].map(covered)).toEqual([1, 1, 0.5, 0]);
+  const covered = (tilts: number[], caught: SnowCatch) =>
+    tilts.map((tilt) => Math.max(...winter({ ...cold, tiltDeg: constant(tilt), caught })));
+  expect(covered([30, 35, 45, 60, 75, 85, 90], usualCatch)).toEqual([1, 1, 0.8, 0.5, 0.2, 0, 0]);
+  expect(covered([30, 60, 90], fullCatch)).toEqual([1, 1, 1]);
+  expect(covered([45, 60, 75], { wholeUpToDeg: 50, bareFromDeg: 70 })).toEqual([1, 0.5, 0]);
+  expect(Math.max(...winter({ ...cold, tiltDeg: constant(60) }))).toBe(0.5);
+});
+
+// Marion et al. (2013): 0.197 sin(90) of the slant height in each hour that lets it slide: bare in the sixth hour.
+test('an upright plane that was covered whole clears by sliding alone', () => {
+  const share = winter({ tiltDeg: constant(90), airC: constant(1), caught: fullCatch });
+  expect(Array.from(share.subarray(1000, 1007), (value) => Math.round(value * 1e3))).toEqual([
+    1000, 803, 606, 409, 212, 15, 0,
+  ]);
 });

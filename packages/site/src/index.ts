@@ -13,3 +13,4 @@ export type { SiteEvent, SiteInverter, SiteLoad, SiteMeasured } from './schema-l
 export { locate } from './site-document.js';
 export { type Site, type SiteOrigin, siteError } from './site-origin.js';
 export { SiteError, type SiteProblem } from './site-problem.js';
+export { type SnowExtremes, snowExtremes } from './snow-extremes.js';

@@ -17,7 +17,11 @@ import { array } from './schema-array.js';
 import { bank } from './schema-bank.js';
 import { generator } from './schema-generator.js';
 import { converter, event, inverter, load, measured } from './schema-loads.js';
+<<<<<<< HEAD
 import { weather } from './schema-weather.js';
+=======
+import { snow } from './schema-snow.js';
+>>>>>>> 2d8b301 (x)
 
 const place = mapping({
   latitude: number(-90, 90, 'degrees, north positive'),
@@ -34,14 +38,6 @@ const obstacle = mapping({
   top: quantity('length', notNegative),
   distance: quantity('length', positive),
   clear: mapping({ leafOn: fraction(), leafOff: fraction() }).default({ leafOn: 0, leafOff: 0 }),
-});
-
-const snow = mapping({
-  /** Days with fresh snow in each month, for weather that says nothing of snow. */
-  days: twelve(number(0, 31, 'snowy days in the month')).optional(),
-  clearing: mapping({ within: quantity('duration', notNegative) }).optional(),
-  /** `false` leaves snow out, to see what it costs. */
-  onArray: z.boolean().default(true),
 });
 
 const siteShape = {

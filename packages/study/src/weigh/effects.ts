@@ -1,4 +1,4 @@
-import type { Site } from '@wintergap/site';
+import { type Site, snowExtremes } from '@wintergap/site';
 
 /** Something that costs a design energy and that the simulation can leave out. */
 export interface Effect {
@@ -38,7 +38,7 @@ export const effects: readonly Effect[] = [
     meaning: 'never covered',
     takesFrom: 'array',
     // The snow on the ground stays, and the light it throws.
-    without: (site) => ({ ...site, snow: { ...site.snow, onArray: false } }),
+    without: (site) => snowExtremes(site).none,
   },
   {
     name: 'glass',

@@ -1,5 +1,5 @@
 import { type CompiledSkyline, compileSkyline, type PlaneYear, planeYear, usualLeaves } from '@wintergap/irradiance';
-import { driveLoadW, hourlyTiltDeg, pointing, snowCover } from '@wintergap/mounts';
+import { driveLoadW, fullCatch, hourlyTiltDeg, pointing, type SnowCatch, snowCover } from '@wintergap/mounts';
 import { fromSite, type Site, type SiteArray } from '@wintergap/site';
 import type { WeatherYear } from '@wintergap/weather';
 import { mountOf } from './mount-of-site.js';
@@ -44,17 +44,22 @@ function makePlane(site: Site, i: number, weather: WeatherYear, { sun, albedo, s
   });
   const plane = array.losses.glass ? behindGlass : withoutGlass(behindGlass);
   const snowShare =
-    site.snow.onArray && snowDepthM
+    site.snow.cover !== 'none' && snowDepthM
       ? snowCover({
           snowDepthM,
           planeWm2: plane.planeWm2,
           tiltDeg: hourlyTiltDeg(where),
           airC: weather.airC,
+          caught: snowCatchOf(site.snow),
           ...(site.snow.clearing && { clearing: { withinH: site.snow.clearing.within } }),
         })
       : null;
   return { plane, snowShare, driveW: driveLoadW(mount, sun, where) };
 }
+
+/** The site file's experience of snow on steep planes in the words of the mounts package. */
+const snowCatchOf = ({ cover, wholeUpTo, bareFrom }: Site['snow']): SnowCatch =>
+  cover === 'full' ? fullCatch : { wholeUpToDeg: wholeUpTo, bareFromDeg: bareFrom };
 
 /** The same light as if the glass let all of it through. */
 function withoutGlass(plane: PlaneYear): PlaneYear {
