@@ -1,4 +1,5 @@
 import type * as z from 'zod';
+import { checkCabinet } from './cabinet-rules.js';
 import type { SiteValues } from './schema.js';
 
 type Report = (path: PropertyKey[], message: string) => void;
@@ -23,6 +24,7 @@ export function checkDesign(site: SiteValues, context: z.core.$RefinementCtx<Sit
       report(['arrays', i, 'mount'], 'a pole needs either tilt: 60 or tilts: [{ from: 10-01, tilt: 68 }, ...]');
     }
   });
+  checkCabinet(site.bank, report);
   checkGenerator(site, report);
   site.loads.forEach((load, i) => {
     if (load.runs !== undefined && load.perDay !== undefined) {

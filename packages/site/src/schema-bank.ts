@@ -1,41 +1,7 @@
 import * as z from 'zod';
 import { fraction, mapping, notNegative, number, oneOf, positive, quantity, wholeNumber, word } from './fields.js';
 import { leadAcidLabel, plainCapacity, plainLabel } from './schema-bank-label.js';
-
-const heat = oneOf(
-  'kind',
-  ['heater', 'room'],
-  [
-    mapping({
-      kind: z.literal('heater'),
-      power: quantity('power', positive),
-      keepAbove: quantity('temperature', { min: -40, max: 40, say: '-40 degC to 40 degC' }),
-    }),
-    mapping({
-      kind: z.literal('room'),
-      temperature: quantity('temperature', { min: -40, max: 40, say: '-40 degC to 40 degC' }),
-      coupling: quantity('heatLoss', positive),
-    }),
-  ],
-);
-
-/** A box of foam: its loss follows from thickness and area. */
-const foam = mapping({
-  foam: quantity('length', notNegative),
-  /** All six sides. */
-  area: quantity('area', positive),
-  /** W/(m K); extruded polystyrene unless given. */
-  conductivity: number(0.01, 1, 'a conductivity in W/(m K)').optional(),
-});
-
-const cabinet = mapping({
-  insulation: z.union([quantity('heatLoss', positive), foam], {
-    error: () => 'expected a heat loss such as 0.9 W/K, or a box of foam such as { foam: 2 in, area: 30 ft2 }',
-  }),
-  heatCapacity: quantity('heatCapacity', positive).optional(),
-  ventilation: quantity('heatLoss', notNegative).default(0),
-  heatedBy: z.union([z.literal('none'), heat]).default('none'),
-});
+import { cabinet } from './schema-cabinet.js';
 
 /** Keys every chemistry has. Voltages of set points are those of the whole bank at 25 degC. */
 const anyBank = {
