@@ -26,6 +26,12 @@ export { createBank } from './create-bank.js';
 export { type CyclesAtDepth, cyclesAtDepth } from './cycle-life.js';
 export { acidFreezingC, electrolyteDensity, freezingC } from './freezing.js';
 export {
+  boostGasMAPerAh,
+  type HydrogenVentilation,
+  hydrogenVentilation,
+  ventilationOfBank,
+} from './hydrogen-ventilation.js';
+export {
   capacityByDischargeTime,
   capacityByRate,
   capacityByTemperature,

@@ -1,6 +1,6 @@
 import { checkText, problemsFound } from '@wintergap/report';
 import { examineWeather } from '@wintergap/weather';
-import { PreparedCache } from '@wintergap/year';
+import { bankAir, PreparedCache } from '@wintergap/year';
 import type { Command } from 'commander';
 import { exitCodes } from '../exit-codes.js';
 import { runDesigns } from '../run-designs.js';
@@ -31,6 +31,7 @@ export function addCheck(program: Command): void {
         const checks = designs.map(({ name, result }) => ({
           name,
           limits: result.limits,
+          bankAir: bankAir(result),
           cautions: result.summary.cautions,
         }));
         process.stdout.write(`${JSON.stringify({ weather, designs: checks }, null, 2)}\n`);

@@ -1,6 +1,7 @@
 import type { WeatherReport } from '@wintergap/weather';
 import type { YearResult } from '@wintergap/year';
 import { count, wrap } from '../figures.js';
+import { bankAirText } from './bank-air.js';
 
 /** One design and its year, to be checked. */
 export interface CheckedDesign {
@@ -28,7 +29,7 @@ export function checkText(file: string, weather: WeatherReport, designs: readonl
         : `${file}: ${count(problems, 'problem')} to be changed before anything is bought or wired.`,
     ),
     weatherPart(weather),
-    ...designs.map((design, i) => designPart(design, i === 0 ? [] : designs[0]!.result.limits.map(({ text }) => text))),
+    ...designs.map((design, i) => designPart(design, i === 0 ? [] : textsOf(designs[0]!.result))),
     wrap(safetyNotice),
   ];
   return parts.filter((part) => part !== '').join('\n\n');
@@ -43,14 +44,19 @@ function weatherPart(report: WeatherReport): string {
 
 const marks = { ok: 'ok  ', note: 'note', exceeded: 'STOP' };
 
+const textsOf = (result: YearResult) => [...result.limits.map(({ text }) => text), bankAirText(result) ?? ''];
+
 /** One design; lines that the base has word for word are not said again. */
 function designPart({ name, result }: CheckedDesign, said: readonly string[]): string {
   const limits = result.limits
     .filter(({ text }) => !said.includes(text))
     .map(({ level, array, text }) => wrap(`  ${marks[level]} ${array}: ${text}`, 80, '       '));
+  const air = [bankAirText(result)]
+    .filter((text) => text !== null && !said.includes(text))
+    .map((text) => wrap(`  note bank: ${text}`, 80, '       '));
   const cautions = result.summary.cautions
     .filter(({ code }) => !code.startsWith('weather-') && !result.limits.some((limit) => limit.code === code))
     .map(({ code, text }) => wrap(`  note ${code}: ${text}`, 80, '       '));
-  const lines = [...limits, ...cautions];
+  const lines = [...limits, ...air, ...cautions];
   return lines.length === 0 ? '' : [`Design   ${name}`, ...lines].join('\n');
 }
