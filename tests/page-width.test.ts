@@ -29,7 +29,7 @@ async function pagesOf(name: string): Promise<Record<string, string>> {
     day: dayText(result, 354, 'us'),
     losses: lossesText(result.site.name, arrayLosses(result)),
     // As the file is named on the command line; a longer path has no place to break at.
-    check: checkText(`examples/${name}.yaml`, weather, designs),
+    check: checkText(`examples/${name}.yaml`, weather, designs, 'us'),
     compare: compareText(designs, common, 'us'),
     weather: weatherText(weather, 'us'),
     ...(costs && { costs: costText(priced, costs.years) }),

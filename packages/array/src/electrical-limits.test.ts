@@ -23,6 +23,8 @@ const base: LimitsInput = {
   strings: 3,
   controller: { kind: 'maximum-power', maxVoltageV: 150, maxCurrentA: 80, efficiency: 0.97, nightDrawW: 1 },
   bankV: 24,
+  absorptionHotV: 28.8,
+  absorptionV: 28.8,
   recordLowC: -40,
   hotCellC: 70,
   cable: { lengthM: 15, areaMm2: awgAreaMm2(6), conductorC: 50 },

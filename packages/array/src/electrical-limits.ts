@@ -1,4 +1,4 @@
-import { OutOfRangeError } from '@wintergap/ground';
+import { mustBeAbove, OutOfRangeError } from '@wintergap/ground';
 import { coldVoltageRatio } from './cold-voltage.js';
 import { ampacityHintA, type Cable, cableOhm, fuseHintA } from './conductors.js';
 import { type Controller, checkController, defaultMarginV } from './controller.js';
@@ -40,6 +40,9 @@ export interface LimitsInput {
   controller: Controller;
   /** Nominal bank voltage, V. */
   bankV: number;
+  /** The bank's absorption voltage, V: temperature-compensated for a bank on the hottest day, and at 25 degC. */
+  absorptionHotV: number;
+  absorptionV: number;
   /** Lowest air temperature on record, degC. */
   recordLowC: number;
   /** Cell temperature on a hot, still, clear day, degC. */
@@ -50,8 +53,6 @@ export interface LimitsInput {
 // Common US code: sunlight above 1000 W/m2 for hours, and once more for conductors and fuses under continuous load.
 const sunnyFactor = 1.25;
 const continuousFactor = 1.25 * 1.25;
-/** Common practice, no source: a lead-acid bank is charged at up to 2.4 V per cell of nominal 2 V. */
-const chargingPerNominal = 1.2;
 const dropLimit = 0.03;
 /** A direct connection that throws away more than this at 25 degC has too many cells in series. */
 const wasteLimit = 0.25;
@@ -63,6 +64,7 @@ export function electricalLimits(input: LimitsInput): Limit[] {
   checkController(input.controller);
   if (!(input.bankV > 0 && input.bankV <= 1000))
     throw new OutOfRangeError(`bankV must be above 0 to 1000, got ${input.bankV}`);
+  for (const name of ['absorptionHotV', 'absorptionV'] as const) mustBeAbove(name, input[name], 0);
   if (!(input.hotCellC >= -50 && input.hotCellC <= 120)) {
     throw new OutOfRangeError(`hotCellC must be -50 to 120, got ${input.hotCellC}`);
   }
@@ -128,12 +130,13 @@ function stringFuse({ sheet, strings }: LimitsInput): Limit {
   return { code: 'string-fuse', level: 'note', text, value, limit };
 }
 
-function voltageTooLow({ parameters, inSeries, strings, controller, bankV, hotCellC, cable }: LimitsInput): Limit {
+function voltageTooLow(input: LimitsInput): Limit {
+  const { parameters, inSeries, strings, controller, bankV, absorptionHotV, hotCellC, cable } = input;
   const point = new Float64Array(3);
   maximumPower(parameters, 1000, hotCellC, point);
   const value = inSeries * point[1]! - strings * point[2]! * cableOhm(cable);
   const direct = controller.kind === 'direct';
-  const limit = chargingPerNominal * bankV + (direct ? 0 : (controller.minVoltageAboveBankV ?? defaultMarginV));
+  const limit = absorptionHotV + (direct ? 0 : (controller.minVoltageAboveBankV ?? defaultMarginV));
   const text =
     `best voltage at ${round(hotCellC)} degC cells, after the cable: ${round(value)} V, ` +
     `charging a ${round(bankV)} V bank takes ${round(limit)} V`;
@@ -143,12 +146,12 @@ function voltageTooLow({ parameters, inSeries, strings, controller, bankV, hotCe
   return { code: 'voltage-too-low', level, text: `${text}; put more cells in series`, value, limit };
 }
 
-function voltageTooHigh({ parameters, inSeries, bankV }: LimitsInput): Limit {
+function voltageTooHigh({ parameters, inSeries, absorptionV }: LimitsInput): Limit {
   const point = new Float64Array(3);
   maximumPower(parameters, 1000, 25, point);
-  const moduleV = (chargingPerNominal * bankV) / inSeries;
+  const moduleV = absorptionV / inSeries;
   const value = 1 - (moduleV * Math.max(0, currentAt(parameters, 1000, 25, moduleV))) / point[0]!;
-  const text = `direct connection at ${round(chargingPerNominal * bankV)} V leaves ${round(100 * value)} % of the rated power unused`;
+  const text = `direct connection at ${round(absorptionV)} V leaves ${round(100 * value)} % of the rated power unused`;
   // Too few cells in series waste power as well; that is the other check's.
   const high = value > wasteLimit && point[1]! > moduleV;
   return {

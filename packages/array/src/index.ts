@@ -1,6 +1,7 @@
 export { type ArrayChain, arrayChain, type ChainLoss, extendChain, type PlaneLight } from './array-chain.js';
 export { type CellCooling, cellTemperatureYear, noctCellC, windCellC } from './cell-temperature.js';
 export { coldVoltageFactor } from './cold-voltage.js';
+export { runningConductorC } from './conductor-temperature.js';
 export { awgAreaMm2, awgDiameterMm, type Cable, cableOhm, conductorOhmPerM } from './conductors.js';
 export {
   type Controller,

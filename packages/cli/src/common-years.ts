@@ -1,4 +1,5 @@
 import { type CommonAnswer, type CommonFigures, commonAnswer, type NamedSite, runDesigns } from '@wintergap/study';
+import { exceededLimits, PreparedCache, siteLimits } from '@wintergap/year';
 import type { Command } from 'commander';
 import { countProgress } from './progress.js';
 import { wholeOption } from './whole-option.js';
@@ -32,7 +33,7 @@ export async function commonYearsOf(designs: readonly NamedSite[], options: Comm
   const wish = commonWish(options);
   const progress = countProgress('years');
   try {
-    return commonAnswer(await runDesigns(designs, { ...wish, onYear: progress.reached }));
+    return commonAnswer(await runDesigns(designs, { ...wish, onYear: progress.reached }), overLimits(designs));
   } finally {
     progress.stop();
   }
@@ -42,4 +43,10 @@ export async function commonYearsOf(designs: readonly NamedSite[], options: Comm
 export function commonJson({ weather, leaders, beatenBy }: CommonAnswer, figures: CommonFigures) {
   const { name, ...rest } = figures;
   return { weather, ...rest, isLeader: leaders.includes(name), beatenBy: beatenBy[name] ?? [] };
+}
+
+/** Names of the designs that exceed a calculated limit. */
+function overLimits(designs: readonly NamedSite[]): string[] {
+  const prepared = new PreparedCache();
+  return designs.filter(({ site }) => exceededLimits(siteLimits(site, prepared)).length > 0).map(({ name }) => name);
 }

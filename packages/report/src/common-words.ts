@@ -43,14 +43,19 @@ export function usualAndBad({ ranked: { generatorHours } }: CommonFigures): stri
 
 /** The answer of a comparison in one or two sentences: a winner that chance does not explain, or a tie named as one. */
 export function comparisonInWords(siteName: string, answer: CommonAnswer): string {
-  const { designs, leaders, merit } = answer;
-  const [base] = designs;
+  const { leaders, merit, leftOut } = answer;
+  const [base] = answer.designs;
   if (!base) return '';
-  if (designs.length === 1) return `${siteName}: the site file has no variants to compare.`;
+  if (answer.designs.length === 1) return `${siteName}: the site file has no variants to compare.`;
+  const designs = answer.designs.filter(({ name }) => !leftOut.includes(name));
+  if (designs.length === 0) return `${siteName}: no design is within its limits, so none is recommended.`;
   const what = merit === 'generatorHours' ? 'engine' : 'dark load';
-  if (answer.weather.count === 1) return oneYearInWords(siteName, designs, merit);
+  if (answer.weather.count === 1) return oneYearInWords(siteName, designs, base, merit);
   const byName = (name: string) => designs.find((design) => design.name === name)!;
   const leading = leaders.map(byName);
+  if (designs.length === 1) {
+    return `${siteName}: only "${designs[0]!.name}" is within its limits, ${valueRange(designs, merit)}.`;
+  }
   if (leaders.length === designs.length) {
     return `${siteName}: no difference in ${what} that ${yearsInWords(answer.weather)} can show between ${namesInWords(leaders)}: ${valueRange(leading, merit)}.`;
   }
@@ -72,11 +77,16 @@ export function comparisonInWords(siteName: string, answer: CommonAnswer): strin
 }
 
 /** One year shows what happened in it, and nothing of what usually happens. */
-function oneYearInWords(siteName: string, designs: readonly CommonFigures[], merit: CommonAnswer['merit']): string {
+function oneYearInWords(
+  siteName: string,
+  designs: readonly CommonFigures[],
+  base: CommonFigures,
+  merit: CommonAnswer['merit'],
+): string {
   const value = ({ ranked }: CommonFigures) => ranked[merit].usual.value;
   const least = designs.reduce((best, design) => (value(design) < value(best) ? design : best));
   const unit = merit === 'generatorHours' ? 'h of engine' : 'kWh dark';
-  return `${siteName}: in this one year "${least.name}" needs least, ${figure(value(least))} ${unit} against ${figure(value(designs[0]!))} of the base; one year cannot show whether that is luck (see --years).`;
+  return `${siteName}: in this one year "${least.name}" needs least, ${figure(value(least))} ${unit} against ${figure(value(base))} of the base; one year cannot show whether that is luck (see --years).`;
 }
 
 function valueRange(designs: readonly CommonFigures[], merit: CommonAnswer['merit']): string {

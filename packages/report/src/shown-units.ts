@@ -19,3 +19,13 @@ export const inTemperatureUnit = (celsius: number, units: UnitSystem): number =>
 
 export const temperatureText = (celsius: number, units: UnitSystem): string =>
   `${figure(inTemperatureUnit(celsius, units), 0)} ${temperatureUnit(units)}`;
+
+const mm2PerKcmil = 0.506707;
+
+/** A sentence that another room wrote in metric units, with its temperatures and conductor sizes in the units shown. */
+export function inShownUnits(sentence: string, units: UnitSystem): string {
+  if (units !== 'us') return sentence;
+  return sentence
+    .replace(/(-?\d+(?:\.\d+)?) degC\b/g, (_, celsius: string) => temperatureText(Number(celsius), units))
+    .replace(/(\d+(?:\.\d+)?) mm2\b/g, (_, mm2: string) => `${figure(Number(mm2) / mm2PerKcmil)} kcmil`);
+}

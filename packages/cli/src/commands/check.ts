@@ -4,6 +4,7 @@ import { bankAir, PreparedCache } from '@wintergap/year';
 import type { Command } from 'commander';
 import { exitCodes } from '../exit-codes.js';
 import { runDesigns } from '../run-designs.js';
+import { unitsOption } from '../units-option.js';
 import { type AcceptWeather, acceptWeather, loadAccepting } from '../weather-trust.js';
 
 export function addCheck(program: Command): void {
@@ -13,11 +14,12 @@ export function addCheck(program: Command): void {
     .argument('<site>', 'site file (YAML)')
     .option(...acceptWeather)
     .option('--json', 'print one JSON document')
+    .option('--units <system>', 'metric or us, instead of what the site file says')
     .addHelpText(
       'after',
       '\nExit code 1 when a calculated limit is exceeded.\nExample:\n  wintergap check examples/kettle-pond.yaml',
     )
-    .action((file: string, options: AcceptWeather & { json?: boolean }) => {
+    .action((file: string, options: AcceptWeather & { json?: boolean; units?: string }) => {
       const site = loadAccepting(file, options);
       const designs = runDesigns(site, new PreparedCache());
       const { place } = site.base;
@@ -36,7 +38,7 @@ export function addCheck(program: Command): void {
         }));
         process.stdout.write(`${JSON.stringify({ weather, designs: checks }, null, 2)}\n`);
       } else {
-        process.stdout.write(`${checkText(file, weather, designs)}\n`);
+        process.stdout.write(`${checkText(file, weather, designs, unitsOption(options.units, site.base.units))}\n`);
       }
       if (problemsFound(weather, designs) > 0) process.exitCode = exitCodes.no;
     });

@@ -8,7 +8,7 @@ import { type Drawing, draw, narrowWidth, wideWidth, withData } from './drawing.
 export interface MonthlyEnergy {
   /** From the sun and used. */
   used: number[];
-  /** From the engine's generator, AC and DC. */
+  /** From the engine to the buses, after its charger. */
   engine: number[];
   /** There, but thrown away because the bank was full. */
   thrown: number[];
@@ -23,7 +23,7 @@ export function monthlyEnergy(ledger: Ledger): MonthlyEnergy {
   };
   return {
     used: kWh(ledger.arrayUsedWh),
-    engine: kWh(ledger.generatorWh),
+    engine: kWh(ledger.generatorToBusWh),
     thrown: kWh(ledger.throttledWh),
     load: kWh(ledger.acServedWh, ledger.dcServedWh, ledger.darkWh),
   };

@@ -23,7 +23,7 @@ export function energySection({ ledger, summary }: YearResult): Markup {
         { text: 'sun, thrown away', mark: { kind: 'fill', fill: 'url(#thrown-hatch)' } },
         { text: 'load', mark: { kind: 'line', stroke: 'var(--ink)' } },
       ],
-      caption: `The array offered ${figure(array.availableKWh)} kWh; ${figure(array.usedKWh)} kWh were used. The engine gave ${figure(engineKWh)} kWh, ${percent(engineKWh / (input || 1))} of what came in. The loads asked for ${figure(load.servedKWh + load.darkKWh)} kWh; what sun and engine gave above that was lost in bank, inverter and chargers. The figures stand in “Month by month”.`,
+      caption: `The array offered ${figure(array.availableKWh)} kWh; ${figure(array.usedKWh)} kWh were used. The engine gave ${figure(engineKWh)} kWh, ${percent(engineKWh / (input || 1))} of what came in. The loads asked for ${figure(load.servedKWh + load.darkKWh)} kWh; what sun and engine gave above that was lost in bank and inverter. The figures stand in “Month by month”.`,
     }),
   );
 }

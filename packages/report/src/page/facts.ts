@@ -1,10 +1,12 @@
-import { dateOfDay, monthInWords, monthNames } from '@wintergap/ground';
+import { dateOfDay, monthInWords } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
 import type { CommonAnswer } from '@wintergap/study';
 import type { YearResult } from '@wintergap/year';
 import { yearsInWords } from '../common-words.js';
+import { darkHoursText, darkKWhText } from '../dark-text.js';
 import { count, dateText, figure, percent } from '../figures.js';
 import { volumeText } from '../shown-units.js';
+import { throttlingWhen } from '../throttling-when.js';
 import { html, type Markup } from './markup.js';
 
 interface Fact {
@@ -38,10 +40,6 @@ function facts({ site, summary, ledger }: YearResult, units: UnitSystem): Fact[]
   const { generator, throttle, array, bank, load } = summary;
   const lowestHour = ledger.lowestStateOfCharge.indexOf(bank.minStateOfCharge);
   const cost = generator.fuelCost === null ? {} : { more: `${figure(generator.fuelCost)} in money` };
-  const season =
-    throttle.firstDate === null || throttle.lastDate === null
-      ? 'never throttles'
-      : `${shortDate(throttle.firstDate)} to ${shortDate(throttle.lastDate)}`;
   return [
     ...(site.generator
       ? [
@@ -54,7 +52,10 @@ function facts({ site, summary, ledger }: YearResult, units: UnitSystem): Fact[]
       value: `${figure(throttle.kWh)} kWh`,
       more: `${percent(throttle.kWh / (array.availableKWh || 1))} of what was offered`,
     },
-    { name: 'Throttling season', value: season },
+    {
+      name: 'Throttling',
+      value: throttle.firstDate === null && throttle.kWh < 0.5 ? 'never' : throttlingWhen(throttle),
+    },
     {
       name: 'Lowest charge',
       value: percent(bank.minStateOfCharge),
@@ -67,11 +68,8 @@ function facts({ site, summary, ledger }: YearResult, units: UnitSystem): Fact[]
     },
     {
       name: 'Dark load',
-      value: load.darkKWh === 0 ? 'none' : `${figure(load.darkKWh)} kWh`,
-      ...(load.darkKWh > 0 && { more: `over ${figure(load.darkHours)} h` }),
+      value: load.darkKWh === 0 ? 'none' : darkKWhText(load.darkKWh),
+      ...(load.darkKWh > 0 && { more: `over ${darkHoursText(load.darkHours)}` }),
     },
   ];
 }
-
-/** `2 Apr` of an `MM-DD` date. */
-const shortDate = (date: string) => `${Number(date.slice(3))} ${monthNames[Number(date.slice(0, 2)) - 1]}`;

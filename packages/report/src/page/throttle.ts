@@ -1,7 +1,8 @@
 import { monthNames } from '@wintergap/ground';
 import type { Summary } from '@wintergap/tally';
 import { shadeOf, throttleChart } from '../chart/throttle.js';
-import { count, dateText, figure } from '../figures.js';
+import { count, figure } from '../figures.js';
+import { throttlingWhen } from '../throttling-when.js';
 import { chartFigure } from './figure.js';
 import { section } from './frame.js';
 import { html, type Markup } from './markup.js';
@@ -26,7 +27,7 @@ export function throttleSection({ throttle }: Summary): Markup {
       id: 'throttle-chart',
       draw: (narrow) => throttleChart(throttle, narrow),
       key: shades,
-      caption: `Figures are the share of the month's days, in %, on which the charger throttles in the hour that begins then, in local standard time. The season runs from ${dateText(firstDate)} to ${dateText(lastDate)}; ${count(hours, 'hour')}, ${figure(kWh)} kWh thrown away.`,
+      caption: `Figures are the share of the month's days, in %, on which the charger throttles in the hour that begins then, in local standard time. It throttles ${throttlingWhen(throttle)}; ${count(hours, 'hour')}, ${figure(kWh)} kWh thrown away.`,
       table: figuresTable(
         'Share of days on which the hour throttles, %',
         [{ head: 'Month' }, ...calendar[0]!.map((_, hour) => ({ head: String(hour).padStart(2, '0') }))],

@@ -1,6 +1,8 @@
+import type { UnitSystem } from '@wintergap/quantity';
 import type { WeatherReport } from '@wintergap/weather';
-import type { YearResult } from '@wintergap/year';
+import { type ArrayLimit, exceededLimits, type YearResult } from '@wintergap/year';
 import { count, wrap } from '../figures.js';
+import { inShownUnits } from '../shown-units.js';
 import { bankAirText } from './bank-air.js';
 
 /** One design and its year, to be checked. */
@@ -15,12 +17,17 @@ export const safetyNotice =
 
 /** Number of things that must be changed, over all designs and the weather. */
 export function problemsFound(weather: WeatherReport, designs: readonly CheckedDesign[]): number {
-  const limits = designs.flatMap(({ result }) => result.limits.filter(({ level }) => level === 'exceeded'));
+  const limits = designs.flatMap(({ result }) => exceededLimits(result.limits));
   return limits.length + (weather.verdict === 'rejected' ? 1 : 0);
 }
 
 /** The checks of a site file as a page of text, 80 columns, answer first. */
-export function checkText(file: string, weather: WeatherReport, designs: readonly CheckedDesign[]): string {
+export function checkText(
+  file: string,
+  weather: WeatherReport,
+  designs: readonly CheckedDesign[],
+  units: UnitSystem,
+): string {
   const problems = problemsFound(weather, designs);
   const parts = [
     wrap(
@@ -29,7 +36,7 @@ export function checkText(file: string, weather: WeatherReport, designs: readonl
         : `${file}: ${count(problems, 'problem')} to be changed before anything is bought or wired.`,
     ),
     weatherPart(weather),
-    ...designs.map((design, i) => designPart(design, i === 0 ? [] : textsOf(designs[0]!.result))),
+    ...designs.map((design, i) => designPart(design, i === 0 ? [] : textsOf(designs[0]!.result), units)),
     wrap(safetyNotice),
   ];
   return parts.filter((part) => part !== '').join('\n\n');
@@ -44,19 +51,24 @@ function weatherPart(report: WeatherReport): string {
 
 const marks = { ok: 'ok  ', note: 'note', exceeded: 'STOP' };
 
-const textsOf = (result: YearResult) => [...result.limits.map(({ text }) => text), bankAirText(result) ?? ''];
+const textsOf = (result: YearResult) => [...result.limits.map(saidOf), bankAirText(result) ?? ''];
 
-/** One design; lines that the base has word for word are not said again. */
-function designPart({ name, result }: CheckedDesign, said: readonly string[]): string {
+const saidOf = ({ array, text }: ArrayLimit) => `${array}: ${text}`;
+
+/** One design; lines that the base has word for word are not said again, unless something must be changed. */
+function designPart({ name, result }: CheckedDesign, said: readonly string[], units: UnitSystem): string {
   const limits = result.limits
-    .filter(({ text }) => !said.includes(text))
-    .map(({ level, array, text }) => wrap(`  ${marks[level]} ${array}: ${text}`, 80, '       '));
+    .filter((limit) => limit.level === 'exceeded' || !said.includes(saidOf(limit)))
+    .map((limit) => {
+      const repeated = said.includes(saidOf(limit)) ? 'as base: ' : '';
+      return wrap(`  ${repeated}${marks[limit.level]} ${inShownUnits(saidOf(limit), units)}`, 80, '       ');
+    });
   const air = [bankAirText(result)]
     .filter((text) => text !== null && !said.includes(text))
     .map((text) => wrap(`  note bank: ${text}`, 80, '       '));
   const cautions = result.summary.cautions
     .filter(({ code }) => !code.startsWith('weather-') && !result.limits.some((limit) => limit.code === code))
-    .map(({ code, text }) => wrap(`  note ${code}: ${text}`, 80, '       '));
+    .map(({ code, text }) => wrap(`  note ${code}: ${inShownUnits(text, units)}`, 80, '       '));
   const lines = [...limits, ...air, ...cautions];
   return lines.length === 0 ? '' : [`Design   ${name}`, ...lines].join('\n');
 }

@@ -7,6 +7,7 @@ import { comparisonInWords, yearsAgreeing } from '../common-words.js';
 import { figure, percent, wrap } from '../figures.js';
 import { lowestByMonth } from '../lowest-by-month.js';
 import { inVolumeUnit, volumeUnit } from '../shown-units.js';
+import { stopNamesText } from '../stop-text.js';
 import { plainTable } from './plain-table.js';
 import { rangeLines } from './range-lines.js';
 import { weatherLine } from './weather-line.js';
@@ -37,8 +38,14 @@ export function compareText(designs: readonly NamedYear[], answer: CommonAnswer,
     .join('\n\n');
 }
 
+/** The sentences that answer: designs that must not be built so, then the best of the others. */
 export function compareHeadline(designs: readonly NamedYear[], answer: CommonAnswer): string {
-  return wrap(comparisonInWords(designs[0]!.result.site.name, answer));
+  const stop = stopNamesText(designs);
+  const best = comparisonInWords(designs[0]!.result.site.name, answer);
+  return [stop, best]
+    .filter((sentence) => sentence !== '')
+    .map((sentence) => wrap(sentence))
+    .join('\n');
 }
 
 function commonPicture({ designs, merit }: CommonAnswer): string {

@@ -2,6 +2,7 @@ import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
 import type { Miss, SizeAnswer, SizedDesign, TargetFigure } from '@wintergap/study';
 import { valueText } from '@wintergap/study';
 import { count, figure, percent, wrap } from '../figures.js';
+import { inVolumeUnit, volumeUnit } from '../shown-units.js';
 import { handText } from './hand.js';
 import { plainTable } from './plain-table.js';
 
@@ -74,6 +75,19 @@ function quantityText(name: TargetFigure, value: number, units: UnitSystem): str
   return name === 'autonomyDays' ? `${amount(value)} days` : `${amount(value)} h`;
 }
 
+/** What a design reaches, with as many decimals as tell it from the limit that it misses. */
+function reachedText(name: TargetFigure, value: number, limit: number, units: UnitSystem): string {
+  const text = quantityText(name, value, units);
+  if (value === limit || text !== quantityText(name, limit, units)) return text;
+  const scale = name === 'fuelLitres' ? inVolumeUnit(1, units) : 1;
+  const unit = name === 'fuelLitres' ? volumeUnit(units) : name === 'autonomyDays' ? 'days' : 'h';
+  for (let digits = 1; digits < 6; digits++) {
+    const finer = (value * scale).toFixed(digits);
+    if (Number(finer) !== Number((limit * scale).toFixed(digits))) return `${finer} ${unit}`;
+  }
+  return text;
+}
+
 const missText = ({ figure: name, by }: Miss, units: UnitSystem): string =>
   `${names[name]} by ${quantityText(name, by, units)}`;
 
@@ -86,7 +100,7 @@ function targetsTable({ design, question, year }: SizeAnswer, units: UnitSystem)
   const rows = (Object.entries(question.targets) as [TargetFigure, number][]).map(([name, limit]) => [
     names[name],
     `${name === 'autonomyDays' ? 'at least' : 'at most'} ${quantityText(name, limit, units)}`,
-    quantityText(name, design.figures[name], units),
+    reachedText(name, design.figures[name], limit, units),
     design.misses.some((miss) => miss.figure === name) ? 'missed' : 'met',
   ]);
   const { generator, throttle, load, bank } = year.summary;

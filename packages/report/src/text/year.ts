@@ -4,9 +4,12 @@ import type { CommonAnswer, CommonFigures } from '@wintergap/study';
 import { monthlySums, type Summary, yearSum } from '@wintergap/tally';
 import { bankFacts, type YearResult } from '@wintergap/year';
 import { usualAndBad, yearsInWords } from '../common-words.js';
+import { darkText } from '../dark-text.js';
 import { count, dateText, figure, percent, wrap } from '../figures.js';
 import { lowestByMonth } from '../lowest-by-month.js';
 import { inVolumeUnit, temperatureText, volumeUnit } from '../shown-units.js';
+import { stopText } from '../stop-text.js';
+import { throttlingWhen } from '../throttling-when.js';
 import { engineText } from './engine.js';
 import { plainTable } from './plain-table.js';
 import { refusedText } from './refused.js';
@@ -30,7 +33,7 @@ export function yearText(result: YearResult, units: UnitSystem, common?: CommonA
     .join('\n\n');
 }
 
-/** The sentences that answer: engine, throttling, darkness; before them what is to be said of the weather. */
+/** The sentences that answer: engine, throttling, darkness; before them what must not be built so, and what is to be said of the weather. */
 export function headline(result: YearResult, units: UnitSystem, common?: CommonAnswer): string {
   const { throttle, array, load } = result.summary;
   const engine = engineSentence(result, units, common);
@@ -41,14 +44,11 @@ export function headline(result: YearResult, units: UnitSystem, common?: CommonA
       ? throttle.kWh < 0.5
         ? 'The charger never throttles for a full bank.'
         : `The charger throttles for a full bank on single days only: ${thrown}.`
-      : `${throttlingWhen(refused.bank, throttle.firstDate, throttle.lastDate)}: ${thrown}.`;
-  const dark =
-    load.darkKWh === 0
-      ? 'No load stays dark.'
-      : `${figure(load.darkKWh)} kWh of load stay dark, over ${figure(load.darkHours)} h.`;
+      : `The bank is ${refused.bank} and the charger throttles ${throttlingWhen(throttle)}: ${thrown}.`;
+  const dark = load.darkKWh === 0 ? 'No load stays dark.' : `${darkText(load)}.`;
   const trust = weatherLine(result.weather.judgement ?? null);
-  const sentences = [engine, throttling, dark].map((sentence) => wrap(sentence));
-  return (trust === '' ? sentences : [trust, ...sentences]).join('\n');
+  const sentences = [stopText(result, units), engine, throttling, dark].filter((sentence) => sentence !== '');
+  return [...(trust === '' ? [] : [trust]), ...sentences.map((sentence) => wrap(sentence))].join('\n');
 }
 
 function engineSentence({ summary, site }: YearResult, units: UnitSystem, common: CommonAnswer | undefined): string {
@@ -76,23 +76,6 @@ function outsideInWords(fileHours: number, { hoursOfYears }: CommonFigures): str
   if (fileHours > most + 0.05) return ` That is more than in any of the others, ${figure(most)} h at most.`;
   if (fileHours < least - 0.05) return ` That is less than in any of the others, ${figure(least)} h at least.`;
   return '';
-}
-
-/** Out of season for less than this, and what is worth saying is when the charger does not throttle. */
-const shortRestDays = 90;
-
-function throttlingWhen(bank: string, firstDate: string, lastDate: string): string {
-  const first = dayOfDate(firstDate) ?? 0;
-  const last = dayOfDate(lastDate) ?? 0;
-  const restDays = (first - last - 1 + daysPerYear) % daysPerYear;
-  if (first === last) return `The bank is ${bank} and the charger throttles on ${dateText(firstDate)}`;
-  if (restDays === 0) return `The bank is ${bank} and the charger throttles at times all year`;
-  if (restDays > shortRestDays) {
-    return `The bank is ${bank} and the charger throttles between ${dateText(firstDate)} and ${dateText(lastDate)}`;
-  }
-  const from = dateInWords((last + 1) % daysPerYear);
-  const to = dateInWords((first + daysPerYear - 1) % daysPerYear);
-  return `The bank is ${bank} and the charger throttles at times all year but from ${from} to ${to}`;
 }
 
 function monthsTable({ summary, ledger }: YearResult, units: UnitSystem): string {
@@ -139,6 +122,9 @@ function bankText(result: YearResult, units: UnitSystem): string {
   const { summary, ledger, plant } = result;
   const { bank } = summary;
   const facts = bankFacts(result);
+  const wholeKWh = plant.bank.storedWh(1) / 1000;
+  // One decimal in both where one of them has it: 9.5 of 10.5, not of 10.
+  const digits = bank.usableKWh < 99.5 ? 1 : 0;
   const darkMonth = monthInWords(summary.darkSeason.month);
   const lowestHour = ledger.lowestStateOfCharge.indexOf(Math.min(...ledger.lowestStateOfCharge));
   const temperature = (celsius: number) => temperatureText(celsius, units);
@@ -152,11 +138,11 @@ function bankText(result: YearResult, units: UnitSystem): string {
       : '';
   const water = facts.waterL > 0.05 ? `, ${formatQuantity(facts.waterL, 'volume', units, 2)} of water` : '';
   return labelled('Bank', [
-    `${figure(bank.usableKWh)} kWh usable of ${figure(plant.bank.storedWh(1) / 1000)}`,
+    `${figure(bank.usableKWh, digits)} kWh usable of ${figure(wholeKWh, digits)}`,
     `carries the ${darkMonth} load ${figure(autonomy.fromFull)} days without sun from full, ${figure(autonomy.fromTypical)} from ${darkMonth}'s mean of ${percent(autonomy.typicalState)}`,
     `lowest ${percent(bank.minStateOfCharge)} on ${dateOfHour(lowestHour)}, mean ${percent(bank.meanStateOfCharge)}; at most ${figure(bank.longestDaysBelowHalf)} days below half`,
     `longest without a full charge ${count(longestSinceFull.days, 'day')}, to ${dateText(dateOfDay(longestSinceFull.endDay))}; ${count(dullRun.days, 'dull day')} in a row`,
-    `coldest ${temperature(coldest.bankC)} on ${dateOfHour(coldest.hour)}, outdoors ${temperature(coldest.outdoorC)}${lost}${margin}; warmest ${temperature(bank.maxTemp)}`,
+    `coldest ${temperature(coldest.bankC)} on ${dateOfHour(coldest.hour)}, ${temperature(coldest.outdoorLowestC)} outdoors that day${lost}${margin}; warmest ${temperature(bank.maxTemp)}`,
     `${figure(bank.chargeKWh)} kWh in, ${figure(bank.dischargeKWh)} kWh out, ${figure(bank.fullCycles)} full cycles${water}; about ${figure(wear.yearsTo80)} years to 80 %`,
   ]);
 }

@@ -24,25 +24,33 @@ export interface CommonAnswer {
   merit: Merit;
   /** The base first. */
   designs: CommonFigures[];
+  /** Names of designs that exceed a calculated limit: they are shown, and never lead. */
+  leftOut: string[];
   /** Names of the designs that no other is better than: one, or those that chance does not tell apart. */
   leaders: string[];
   /** Of each design, the names of those that are better than it beyond chance. */
   beatenBy: Record<string, string[]>;
 }
 
-/** What common years say of designs; the first is the base that the others are held against. */
-export function commonAnswer({ weather, designs }: CommonRun): CommonAnswer {
+/**
+ * What common years say of designs; the first is the base that the others are held against.
+ *
+ * @param leftOut names of designs that must not be recommended
+ */
+export function commonAnswer({ weather, designs }: CommonRun, leftOut: readonly string[] = []): CommonAnswer {
+  const sound = designs.filter(({ name }) => !leftOut.includes(name));
   const merit = meritOf(designs);
   const [base] = designs;
   return {
     weather,
     merit,
     designs: designs.map((design) => figuresOf(design, design === base ? null : base!)),
-    leaders: leadersOf(designs).map(({ name }) => name),
+    leftOut: [...leftOut],
+    leaders: leadersOf(sound).map(({ name }) => name),
     beatenBy: Object.fromEntries(
       designs.map((design) => [
         design.name,
-        designs.filter((other) => other !== design && isBetter(other, design)).map(({ name }) => name),
+        sound.filter((other) => other !== design && isBetter(other, design)).map(({ name }) => name),
       ]),
     ),
   };

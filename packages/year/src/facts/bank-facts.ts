@@ -9,8 +9,8 @@ export interface BankFacts {
   wear: WearOfYear;
   /** Water that gassing takes from the whole bank, L; 0 for sealed and lithium cells. */
   waterL: number;
-  /** The coldest hour of the year, and what cold makes unreachable then at the load of the darkest month. */
-  coldest: { hour: number; bankC: number; outdoorC: number; unreachableWh: number };
+  /** The bank's coldest hour of the year, the lowest air of that day, and what cold makes unreachable then at the load of the darkest month. */
+  coldest: { hour: number; bankC: number; outdoorLowestC: number; unreachableWh: number };
   /** How near the electrolyte came to freezing; `null` for cells that do not freeze. */
   freezing: { marginK: number; hour: number; hours: number } | null;
   /** Days the load of the darkest month is carried without sun or engine, at its bank temperature. */
@@ -30,6 +30,7 @@ export function bankFacts({ site, plant, ledger, weather, summary }: YearResult)
   let coldestHour = 0;
   for (let h = 0; h < ledger.bankC.length; h++) if (ledger.bankC[h]! < ledger.bankC[coldestHour]!) coldestHour = h;
   const coldestC = ledger.bankC[coldestHour]!;
+  const coldestDay = Math.floor(coldestHour / 24);
   const amps = bank.dischargeAmps(question.averageLoadW, 0.5, coldestC);
   const longest = longestSinceFull(ledger.daysSinceFull);
   return {
@@ -38,7 +39,7 @@ export function bankFacts({ site, plant, ledger, weather, summary }: YearResult)
     coldest: {
       hour: coldestHour,
       bankC: coldestC,
-      outdoorC: weather.airC[coldestHour]!,
+      outdoorLowestC: Math.min(...weather.airC.subarray(coldestDay * 24, coldestDay * 24 + 24)),
       unreachableWh: storedOutOfReach(bank, coldestC, amps) - storedOutOfReach(bank, 25, amps),
     },
     freezing: freezingOf(bank, ledger),

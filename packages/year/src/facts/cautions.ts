@@ -58,10 +58,11 @@ export function yearCautions(
   const notices = weather.judgement?.notices ?? [...weather.notices, ...placeNotices(weather.place, sitePlace(site))];
   for (const notice of notices) if (notice.level !== 'note') add(`weather-${notice.code}`, notice.text);
   if (!settled) {
+    const wholeKWh = plant.bank.storedWh(1) / 1000;
     const keptKWh = (ledger.bankStoredWh[8759]! - ledger.bankStoredAtStartWh) / 1000;
     add(
       'not-settled',
-      `the year does not repeat itself: the bank ends it ${Math.abs(keptKWh).toFixed(1)} kWh ${keptKWh < 0 ? 'below' : 'above'} where it began, so single runs of the engine may fall into this year or the next`,
+      `the year does not repeat itself: the bank ends it ${Math.abs(keptKWh).toFixed(1)} kWh, ${(Math.abs(keptKWh / wholeKWh) * 100).toFixed(1)} % of the bank, ${keptKWh < 0 ? 'below' : 'above'} where it began, so single runs of the engine may fall into this year or the next`,
     );
   }
   return cautions;

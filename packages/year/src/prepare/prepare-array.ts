@@ -39,7 +39,7 @@ export function prepareArrays(
     if (strings === 0) return [];
     const onPlane = preparePlane(site, i, weather, outdoors, prepared);
     const cellC = prepareCells(site, i, weather, prepared, onPlane);
-    const ofArray = prepareDc(site, i, prepared, onPlane, cellC);
+    const ofArray = prepareDc(site, i, prepared, onPlane, cellC, weather.airC);
     const { controller, maxCurrentA, nightW } = prepareController(site, i, prepared, ofArray, bankV);
     const { driveW } = onPlane;
     return {

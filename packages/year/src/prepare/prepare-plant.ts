@@ -10,7 +10,7 @@ import { prepareGenerator } from './prepare-generator.js';
 import { prepareLoads } from './prepare-loads.js';
 import { prepareOutdoors } from './prepare-outdoors.js';
 import type { PreparedCache } from './prepared-cache.js';
-import { type ArrayLimit, siteLimits } from './site-limits.js';
+import { type ArrayLimit, limitsUnder } from './site-limits.js';
 
 /** All that a design's year needs before its balance. */
 export interface PreparedPlant {
@@ -43,7 +43,7 @@ export function preparePlant(site: Site, weather: WeatherYear, prepared: Prepare
     aroundC,
     generator: fromSite(site, 'generator', () => prepareGenerator(site, weather)),
   };
-  return { plant, arrays, load, limits: siteLimits(site, weather, arrays, prepared) };
+  return { plant, arrays, load, limits: limitsUnder(site, weather, bank, prepared) };
 }
 
 function ownUseOf(arrays: readonly PreparedArray[]): Float64Array {

@@ -7,6 +7,7 @@ import {
   type DcYear,
   dcYear,
   type ModuleParameters,
+  runningConductorC,
   solveModule,
 } from '@wintergap/array';
 import { hoursPerYear } from '@wintergap/ground';
@@ -45,9 +46,6 @@ export interface PreparedDc {
   dc: DcYear;
 }
 
-/** Temperature the cable is counted at: copper in the sun and the cold averages about this, common practice, no source. */
-const conductorC = 25;
-
 /** What an array gives at its maximum power, from the light and the warmth of its cells. */
 export function prepareDc(
   site: Site,
@@ -55,15 +53,18 @@ export function prepareDc(
   prepared: PreparedCache,
   onPlane: PreparedPlane,
   cellC: Float64Array,
+  airC: Float64Array,
 ): PreparedDc {
   const { module, inSeries, strings, cable, losses } = site.arrays[i]!;
   const { soiling, mismatch, age, ageing } = losses;
   const wiring = [module, inSeries, strings, cable, soiling, mismatch, age, ageing];
-  return prepared.get('dc', [identityOf(onPlane), identityOf(cellC), wiring], () => {
+  return prepared.get('dc', [identityOf(onPlane), identityOf(cellC), identityOf(airC), wiring], () => {
     const parameters = prepareModule(site, i, prepared);
-    const ohm = fromSite(site, `arrays[${i}].cable`, () =>
-      cable ? cableOhm({ lengthM: cable.length, areaMm2: cable.size, conductorC }) : 0,
-    );
+    const ohm = fromSite(site, `arrays[${i}].cable`, () => {
+      if (!cable) return 0;
+      const conductorC = runningConductorC(onPlane.plane.effectiveWm2, airC, strings * module.imp, cable.size);
+      return cableOhm({ lengthM: cable.length, areaMm2: cable.size, conductorC });
+    });
     const input: ArrayYearInput = {
       parameters,
       inSeries,
@@ -80,7 +81,7 @@ export function prepareDc(
   });
 }
 
-function prepareModule(site: Site, i: number, prepared: PreparedCache): ModuleParameters {
+export function prepareModule(site: Site, i: number, prepared: PreparedCache): ModuleParameters {
   const { module } = site.arrays[i]!;
   return prepared.get('module', [module], () =>
     fromSite(site, `arrays[${i}].module`, () => solveModule(moduleSheet(module))),
