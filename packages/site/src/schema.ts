@@ -17,11 +17,8 @@ import { array } from './schema-array.js';
 import { bank } from './schema-bank.js';
 import { generator } from './schema-generator.js';
 import { converter, event, inverter, load, measured } from './schema-loads.js';
-<<<<<<< HEAD
-import { weather } from './schema-weather.js';
-=======
 import { snow } from './schema-snow.js';
->>>>>>> 2d8b301 (x)
+import { weather } from './schema-weather.js';
 
 const place = mapping({
   latitude: number(-90, 90, 'degrees, north positive'),
