@@ -7,7 +7,7 @@ import {
   type LeadAcidChemistry,
 } from './chemistry-defaults.js';
 import { type CyclesAtDepth, checkCycleTable } from './cycle-life.js';
-import { copettiRateWeight, type LabelPoint, rateWeightOf } from './lead-acid-capacity.js';
+import { type LabelPoint, rateWeightOf } from './lead-acid-capacity.js';
 
 interface SharedSettings {
   /** Nominal voltage of the bank, V: 12, 24, 48 (lead-acid), 12.8, 25.6, 51.2 (lithium; 12, 24, 48 are read as these). */
@@ -141,7 +141,7 @@ export function resolveBank(settings: BankSettings): ResolvedBank {
     cells,
     capacityAh: capacityAh * agedCapacity,
     atRateH,
-    rateWeight: otherLabel ? rateWeightOf({ capacityAh, atRateH }, otherLabel) : copettiRateWeight,
+    rateWeight: otherLabel ? rateWeightOf({ capacityAh, atRateH }, otherLabel) : defaults.rateWeight,
     agedCapacity,
     floor: optional('floor', settings.floor, lithium ? 0 : -0.5, 0.99) ?? defaults.floor,
     absorptionCellV,

@@ -40,7 +40,7 @@ export interface Bank {
   dischargeAmps(powerW: number, s: number, tempC: number): number;
   /** Terminal voltage, V, at a current, positive when charging. Consistent with the two above; not for the hot loop. */
   terminalVoltage(amps: number, s: number, tempC: number): number;
-  /** Share of the charge put in that is stored; the rest makes gas (lead-acid). */
+  /** Share of the charge put in that is stored; the rest makes gas (lead-acid), which in sealed cells recombines to heat. */
   chargeEfficiency(s: number, amps: number): number;
   /** Largest charging current, A, at which the terminals stay at or below the set voltage of the stage. */
   acceptanceAmps(s: number, tempC: number, stage: ChargeStage): number;
@@ -58,6 +58,6 @@ export interface Bank {
   freezingC(s: number): number;
   /** Energy that gas carries out, Wh, for charge that made gas, Ah: lost, but not as heat in the cells. */
   gasEnergyWh(gassingAh: number): number;
-  /** Water lost, g, for charge that made gas, Ah. */
+  /** Water to be filled up, g, for charge that made gas, Ah; 0 for cells that cannot be watered. */
   waterLossGrams(gassingAh: number): number;
 }

@@ -1,4 +1,5 @@
 import type { CyclesAtDepth } from './cycle-life.js';
+import { copettiRateWeight } from './lead-acid-capacity.js';
 
 export type Chemistry = 'flooded-lead-acid' | 'agm' | 'gel' | 'lithium-iron-phosphate';
 export type LeadAcidChemistry = Exclude<Chemistry, 'lithium-iron-phosphate'>;
@@ -19,6 +20,10 @@ export interface ChemistryDefaults {
   /** Internal drop against the equations' flooded cells (lead-acid); ohm x Ah of one cell at 25 degC (lithium). */
   resistance: number;
   selfDischargePerMonth: number;
+  /** Factor of the charge efficiency's exponent, see `ChargedCell`; lead-acid only. */
+  efficiencyFactor: number;
+  /** How capacity changes with rate, see `capacityByRate`; lead-acid only. */
+  rateWeight: number;
   /** Share of the gassing charge whose water comes back as water. */
   recombination: number;
   calendarLifeYears: number;
@@ -37,6 +42,10 @@ export interface ChemistryDefaults {
  *   2.55-2.65; -3 to -5 mV per cell and K)
  * - self-discharge: common practice, 3-5 % a month flooded, 1-3 % LiFePO4
  * - cycles by depth, calendar life, recombination, Wh/kg: common practice, no source; give a maker's figures instead
+ * - tail: well above what a full cell draws at absorption (`FullCell`), or a charge never ends by it
+ * - efficiency: the equations for flooded cells; sealed ones take charge without loss until nearer to full and return
+ *   95 % or more of the ampere-hours over a year: common practice, no source
+ * - rate weight: Copetti et al. (1993) flooded; sealed by their Peukert exponents, 1.05-1.15 AGM, 1.1-1.25 gel, from memory
  * - specific heat: handbook size, lead-acid with its acid about 1.0 kJ/(kg K), lithium cells about 1.0; from memory
  */
 export const chemistryDefaults: Readonly<Record<Chemistry, ChemistryDefaults>> = {
@@ -53,6 +62,8 @@ export const chemistryDefaults: Readonly<Record<Chemistry, ChemistryDefaults>> =
     chargeRate: 0.25,
     dischargeRate: 1,
     resistance: 1, // the equations as they stand
+    efficiencyFactor: 1,
+    rateWeight: copettiRateWeight,
     selfDischargePerMonth: 0.04,
     recombination: 0,
     calendarLifeYears: 12,
@@ -74,10 +85,12 @@ export const chemistryDefaults: Readonly<Record<Chemistry, ChemistryDefaults>> =
     compensationVPerCellK: -0.004,
     cutoffCellV: 1.75,
     absorptionHours: 3,
-    tailRate: 0.01,
+    tailRate: 0.02,
     chargeRate: 0.3,
     dischargeRate: 1,
     resistance: 0.7, // glass mat and close plates: common practice, no source
+    efficiencyFactor: 10,
+    rateWeight: 0.2,
     selfDischargePerMonth: 0.02,
     recombination: 0.98,
     calendarLifeYears: 10,
@@ -99,10 +112,12 @@ export const chemistryDefaults: Readonly<Record<Chemistry, ChemistryDefaults>> =
     compensationVPerCellK: -0.004,
     cutoffCellV: 1.75,
     absorptionHours: 4,
-    tailRate: 0.01,
+    tailRate: 0.02,
     chargeRate: 0.2,
     dischargeRate: 1,
     resistance: 1.1, // slower acid in the gel: common practice, no source
+    efficiencyFactor: 10,
+    rateWeight: 0.3,
     selfDischargePerMonth: 0.02,
     recombination: 0.98,
     calendarLifeYears: 12,
@@ -128,6 +143,8 @@ export const chemistryDefaults: Readonly<Record<Chemistry, ChemistryDefaults>> =
     chargeRate: 0.5,
     dischargeRate: 1,
     resistance: 0.25, // 2.5 milliohm in a 100 Ah cell with slow polarisation and joints; 96-97 % round trip at 5 h
+    efficiencyFactor: 1,
+    rateWeight: 0,
     selfDischargePerMonth: 0.02,
     recombination: 1,
     calendarLifeYears: 15,

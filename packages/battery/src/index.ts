@@ -25,6 +25,7 @@ export {
 export { createBank } from './create-bank.js';
 export { type CyclesAtDepth, cyclesAtDepth } from './cycle-life.js';
 export { acidFreezingC, electrolyteDensity, freezingC } from './freezing.js';
+export { finalCellV } from './full-cell.js';
 export {
   boostGasMAPerAh,
   type HydrogenVentilation,
@@ -40,7 +41,6 @@ export {
   tenHourAh,
 } from './lead-acid-capacity.js';
 export {
-  finalCellV,
   gassingCellV,
   leadAcidChargeEfficiency,
   overchargeTimeConstantH,

@@ -1,6 +1,7 @@
 import type { Bank } from './bank.js';
 import type { ResolvedBank } from './bank-settings.js';
 import { freezingC } from './freezing.js';
+import { sealedFullCell, ventedFullCell } from './full-cell.js';
 import { coldestC, interpolate, interpolatePower, interpolateState } from './grid.js';
 import { capacityByDischargeTime, capacityByRate, capacityByTemperature, tenHourAh } from './lead-acid-capacity.js';
 import { restCellV } from './lead-acid-discharge.js';
@@ -40,6 +41,7 @@ const acidEmptyH = 20;
 export function leadAcidBank(settings: ResolvedBank): Bank {
   const { cells, floor, absorptionCellV, floatCellV, equaliseCellV, compensationVPerCellK, defaults } = settings;
   const { rateWeight, capacityAh: refAh } = settings;
+  const sealed = settings.chemistry !== 'flooded-lead-acid';
   const c10 = tenHourAh(refAh, settings.atRateH, rateWeight);
   /** Depth, charge removed over C10, of a bank whose label is used up. */
   const labelDepth = refAh / c10;
@@ -60,7 +62,7 @@ export function leadAcidBank(settings: ResolvedBank): Bank {
   const powerPerWatt = powerPosition(1 / (cells * c10)) ** 2;
   const perI10 = 10 / c10;
   const perSpan = 1 / (1 - lowestState);
-  const gassingSlope = efficiencySteps * 20.73 * labelDepth;
+  const gassingSlope = efficiencySteps * 20.73 * labelDepth * defaults.efficiencyFactor;
   const restFullV = restCellV(1);
   const restFallV = restCellV(1) - restCellV(1 - labelDepth);
 
@@ -116,7 +118,8 @@ export function leadAcidBank(settings: ResolvedBank): Bank {
     floorState: (tempC, amps) => Math.max(floor, reachableEmpty(tempC, amps)),
     freezingC: (s) => freezingC(1 - (1 - s) * acidDepth),
     gasEnergyWh: (gassingAh) => gasEnergyWh(gassingAh, cells, defaults.recombination),
-    waterLossGrams: (gassingAh) => waterLossGrams(gassingAh, cells, defaults.recombination),
+    // What little a sealed cell dries out by cannot be filled up: nobody waters it.
+    waterLossGrams: (gassingAh) => (sealed ? 0 : waterLossGrams(gassingAh, cells, defaults.recombination)),
   };
 }
 
@@ -137,13 +140,25 @@ function voltageAt(amps: number, mostV: number, voltage: (powerW: number) => num
 
 function tablesOf(settings: ResolvedBank, deepest: number): LeadAcidTables {
   const { rateWeight, absorptionCellV, floatCellV, equaliseCellV, compensationVPerCellK, cutoffCellV } = settings;
-  const resistanceFactor = settings.defaults.resistance;
+  const { resistance: resistanceFactor, efficiencyFactor } = settings.defaults;
+  const sealed = settings.chemistry !== 'flooded-lead-acid';
   const setV = [absorptionCellV, floatCellV, equaliseCellV];
-  const key = [...setV, compensationVPerCellK, cutoffCellV, resistanceFactor, rateWeight, deepest].join(' ');
+  const key = [
+    ...setV,
+    compensationVPerCellK,
+    cutoffCellV,
+    resistanceFactor,
+    efficiencyFactor,
+    sealed,
+    rateWeight,
+    deepest,
+  ].join(' ');
   let tables = kept.get(key);
   if (tables === undefined) {
     tables = leadAcidTables({
       resistanceFactor,
+      efficiencyFactor,
+      full: sealed ? sealedFullCell : ventedFullCell,
       rateWeight,
       deepest,
       cutoffV: cutoffCellV,

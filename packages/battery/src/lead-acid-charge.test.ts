@@ -1,19 +1,21 @@
 import { expect, test } from 'vitest';
+import { finalCellV, fullCellV, ventedFullCell } from './full-cell.js';
 import {
-  allGasCellV,
+  type ChargedCell,
   chargeCellV,
-  finalCellV,
   gassingCellV,
   leadAcidChargeEfficiency,
   overcharge,
   overchargeTimeConstantH,
 } from './lead-acid-charge.js';
+import { restCellV } from './lead-acid-discharge.js';
 
+const flooded: ChargedCell = { resistanceFactor: 1, efficiencyFactor: 1, full: ventedFullCell };
 const rates = Array.from({ length: 40 }, (_, j) => ((j + 1) / 40) ** 3);
 
 /** Hour-by-hour voltages of a constant-current charge at 25 degC, by small steps of state. */
 function constantCurrentCharge(rate: number, from: number, hours: number): { s: number; cellV: number }[] {
-  const at = overcharge(rate, 25, 1);
+  const at = overcharge(rate, 25, flooded);
   const course = [];
   let s = from;
   const stepsPerHour = 200;
@@ -27,12 +29,12 @@ function constantCurrentCharge(rate: number, from: number, hours: number): { s: 
 // Copetti et al. (1993): after the onset the voltage goes as 1 - exp(-t / tau) of the way from gassing to final.
 test('a constant-current charge follows the published overcharge curve in time', () => {
   const rate = 0.1;
-  const at = overcharge(rate, 25, 1);
+  const at = overcharge(rate, 25, flooded);
   const dt = 1e-4;
   let s = 0.5;
   while (chargeCellV(rate, s, at) < at.gassingV) s += rate * dt * leadAcidChargeEfficiency(rate, s);
   for (let k = 0; k < 2 / dt; k++) s += rate * dt * leadAcidChargeEfficiency(rate, s);
-  const expected = at.gassingV + (at.finalV - at.gassingV) * (1 - Math.exp(-2 / overchargeTimeConstantH(rate)));
+  const expected = at.gassingV + (at.fullV - at.gassingV) * (1 - Math.exp(-2 / overchargeTimeConstantH(rate)));
   expect(chargeCellV(rate, s, at)).toBeCloseTo(expected, 3);
 });
 
@@ -55,13 +57,13 @@ test('voltage rises with charge, with cold, and, but for a few mV in overcharge,
   for (let tempC = -50; tempC <= 60; tempC += 10) {
     const before = new Float64Array(51);
     for (const rate of rates) {
-      const at = overcharge(rate, tempC, 1);
-      const warmer = overcharge(rate, tempC + 5, 1);
+      const at = overcharge(rate, tempC, flooded);
+      const warmer = overcharge(rate, tempC + 5, flooded);
       let last = 0;
       for (let k = 0; k <= 50; k++) {
         const cellV = chargeCellV(rate, k / 50, at);
-        const openV = 2 + 0.16 * (k / 50);
-        if (!(cellV >= Math.max(last, openV) - 1e-9)) broken.push(`state ${k / 50} rate ${rate} at ${tempC} degC`);
+        if (!(cellV >= Math.max(last, restCellV(k / 50)) - 1e-9))
+          broken.push(`state ${k / 50} rate ${rate} at ${tempC} degC`);
         if (!(chargeCellV(rate, k / 50, warmer) <= cellV + 1e-9)) broken.push(`${rate} at ${tempC} degC and warmer`);
         worstDip = Math.max(worstDip, before[k]! - cellV);
         before[k] = cellV;
@@ -73,10 +75,25 @@ test('voltage rises with charge, with cold, and, but for a few mV in overcharge,
   expect(worstDip).toBeLessThan(0.01);
 });
 
-test('a full cell stands at its final voltage, or at the all-gas line when the current is a trickle', () => {
-  for (const rate of [0.02, 0.1])
-    expect(chargeCellV(rate, 1, overcharge(rate, 25, 1))).toBeCloseTo(finalCellV(rate, 25), 9);
-  expect(chargeCellV(0.0005, 1, overcharge(0.0005, 25, 1))).toBeCloseTo(allGasCellV(0.0005, 25), 9);
+test('a full cell stands at its final voltage from the ten-hour rate on, and at its float current on float', () => {
+  for (const rate of [0.1, 0.2])
+    expect(chargeCellV(rate, 1, overcharge(rate, 25, flooded))).toBeCloseTo(finalCellV(rate, 25), 9);
+  for (const [rate, cellV] of [
+    [0.001, 2.23],
+    [0.004, 2.4],
+  ] as const)
+    expect(chargeCellV(rate, 1, overcharge(rate, 25, flooded))).toBeCloseTo(cellV, 9);
+});
+
+test('the voltage of a full cell has no step and falls with warmth', () => {
+  for (let tempC = -50; tempC <= 60; tempC += 5) {
+    for (let rate = 1e-5; rate < 1; rate *= 1.01) {
+      const rise = fullCellV(rate * 1.01, tempC, ventedFullCell) - fullCellV(rate, tempC, ventedFullCell);
+      expect(rise).toBeGreaterThan(0);
+      expect(rise).toBeLessThan(0.02);
+      expect(fullCellV(rate, tempC + 5, ventedFullCell)).toBeLessThan(fullCellV(rate, tempC, ventedFullCell));
+    }
+  }
 });
 
 // The three equations' values without current, at 25 degC and 40 K below: Copetti et al. (1993).

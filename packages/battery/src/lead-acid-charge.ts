@@ -1,3 +1,6 @@
+import { type FullCell, fullCellV } from './full-cell.js';
+import { restCellV } from './lead-acid-discharge.js';
+
 /**
  * Lead-acid voltage and charge efficiency while charging, per 2 V cell.
  * Copetti, Lorenzo & Chenlo (1993), Progress in Photovoltaics 1, 283-292; `rate` is I/C10 in 1/h, dT = T - 25 degC.
@@ -21,11 +24,6 @@ export function gassingCellV(rate: number, tempC: number): number {
   return (2.24 + 1.97 * Math.log1p(rate)) * (1 - 0.002 * (tempC - 25));
 }
 
-/** Voltage at the end of a charge, all current making gas, V: (2.45 + 2.011 ln(1 + I/C10)) (1 - 0.002 dT). */
-export function finalCellV(rate: number, tempC: number): number {
-  return (2.45 + 2.011 * Math.log1p(rate)) * (1 - 0.002 * (tempC - 25));
-}
-
 /**
  * Time constant of the rise from gassing to final voltage, h: 17.3 / (1 + 852 (I/C10)^1.67).
  *
@@ -38,23 +36,21 @@ export function overchargeTimeConstantH(rate: number): number {
   return 17.3 / (1 + 852 * rate ** 1.67);
 }
 
-/**
- * Voltage at which the whole current goes into gas, V: the Tafel line of Schiffer et al. (2007), J. Power Sources
- * 168, 66-78, from memory: gassing current = 20 mA per 100 Ah exp(11 (V - 2.23 V) + 0.06 (T - 20 degC)).
- *
- * Copetti's final voltage stops at 2.45 V as the current goes to nothing, so a full cell held at 2.25 or 2.40 V would
- * draw no current at all. No cell stands above this line, so a full one draws its float current.
- */
-export function allGasCellV(rate: number, tempC: number): number {
-  return 2.23 + (Math.log((100 * rate) / 0.02) - 0.06 * (tempC - 20)) / 11;
+/** How a kind of cell differs from the flooded cells of the equations. */
+export interface ChargedCell {
+  /** Internal drop against theirs. */
+  resistanceFactor: number;
+  /** Factor of the efficiency's exponent: above 1 a cell takes its charge without gassing until nearer to full. */
+  efficiencyFactor: number;
+  full: FullCell;
 }
 
 /** What the voltage of an overcharged cell needs to know about one current and temperature. */
 export interface Overcharge {
   gassingV: number;
-  finalV: number;
+  /** That of a full cell, see `fullCellV`. */
+  fullV: number;
   timeConstantH: number;
-  allGasV: number;
   /** Drop over the cell apart from 0.48/(1 - SOC)^1.2, V. */
   plainDropV: number;
   /** Factor of 1/(1 - SOC)^1.2, V. */
@@ -71,9 +67,9 @@ function logExpm1(x: number): number {
 }
 
 /** Prepares `chargeCellV` for a rate (above 0) and temperature, so that a scan over states is cheap. */
-export function overcharge(rate: number, tempC: number, resistanceFactor: number): Overcharge {
+export function overcharge(rate: number, tempC: number, cell: ChargedCell): Overcharge {
   const gassingV = gassingCellV(rate, tempC);
-  const scale = rate * Math.max(leastTemperatureFactor, 1 - 0.025 * (tempC - 25)) * resistanceFactor;
+  const scale = rate * Math.max(leastTemperatureFactor, 1 - 0.025 * (tempC - 25)) * cell.resistanceFactor;
   const plainDropV = scale * (6 / (1 + (100 * rate) ** 0.86) + 0.036);
   const steepDropV = scale * 0.48;
   // Onset of gassing: y in (0, 1] where 2 + 0.16 (1 - y) + plain + steep / y^1.2 = gassingV. Falls with y, so bisect.
@@ -84,12 +80,11 @@ export function overcharge(rate: number, tempC: number, resistanceFactor: number
     if (2.16 - 0.16 * y + plainDropV + steepDropV / y ** 1.2 > gassingV) low = y;
     else high = y;
   }
-  const slope = efficiencySlope(rate);
+  const slope = cell.efficiencyFactor * efficiencySlope(rate);
   return {
     gassingV,
-    finalV: finalCellV(rate, tempC),
+    fullV: fullCellV(rate, tempC, cell.full),
     timeConstantH: overchargeTimeConstantH(rate),
-    allGasV: allGasCellV(rate, tempC),
     plainDropV,
     steepDropV,
     onsetLog: logExpm1(slope * high),
@@ -107,20 +102,20 @@ export function overcharge(rate: number, tempC: number, resistanceFactor: number
  * The time t since gassing began is made a function of the state, so that no clock has to be carried: at constant
  * current, t = (C10/I) times the integral of dSOC / efficiency from the onset of gassing, which with the
  * charge efficiency above is (C10/I)/a ln((exp(a y0) - 1)/(exp(a y) - 1)), y = 1 - SOC. A constant-current charge
- * thus follows the paper. Three bounds of ours: while gassing the cell stands no higher than the first equation
- * would have it (with trickle currents or in hot cells the second would jump ahead of it), it never stands above the
- * all-gas line, and never below its open line 2 + 0.16 SOC.
+ * thus follows the paper. What differs: the final voltage Vec is that of `fullCellV`, Copetti's own from the ten-hour
+ * rate on. Three bounds of ours: while gassing the cell stands no higher than the first equation would have it (with
+ * trickle currents or in hot cells the second would jump ahead of it), it never stands above a full cell, which takes
+ * all of the current as gas, and never below its rest voltage.
  *
  * @param rate above 0
  * @param at `overcharge` of the same rate and temperature
  */
 export function chargeCellV(rate: number, s: number, at: Overcharge): number {
   const y = 1 - s;
-  const openV = 2 + 0.16 * s;
-  let v = openV + at.plainDropV + at.steepDropV / y ** 1.2;
-  if (v > at.gassingV && at.allGasV > at.gassingV) {
+  let v = 2 + 0.16 * s + at.plainDropV + at.steepDropV / y ** 1.2;
+  if (v > at.gassingV && at.fullV > at.gassingV) {
     const hours = Math.max(0, (at.onsetLog - logExpm1(at.slope * y)) / (rate * at.slope));
-    v = Math.min(v, at.gassingV - (at.finalV - at.gassingV) * Math.expm1(-hours / at.timeConstantH));
+    v = Math.min(v, at.gassingV - (at.fullV - at.gassingV) * Math.expm1(-hours / at.timeConstantH));
   }
-  return Math.max(openV, Math.min(v, at.allGasV));
+  return Math.max(restCellV(s), Math.min(v, at.fullV));
 }

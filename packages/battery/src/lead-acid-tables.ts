@@ -1,5 +1,5 @@
 import { nodeTempC, powerNodes, stateNodes, temperatureNodes } from './grid.js';
-import { chargeCellV, type Overcharge, overcharge } from './lead-acid-charge.js';
+import { type ChargedCell, chargeCellV, type Overcharge, overcharge } from './lead-acid-charge.js';
 import { type Discharge, discharge, dischargeCellV, restCellV } from './lead-acid-discharge.js';
 
 /** Largest power of the tables, W per Ah of C10 and cell, and largest current, 1/h: about a one-hour rate. */
@@ -39,9 +39,7 @@ export function powerPosition(power: number): number {
 }
 
 /** What the tables depend on: not the size of the bank, only the kind of cell and its set voltages. */
-export interface LeadAcidCell {
-  /** Internal drop against the flooded cells of the equations. */
-  resistanceFactor: number;
+export interface LeadAcidCell extends ChargedCell {
   /** How capacity changes with rate, see `capacityByRate`. */
   rateWeight: number;
   /** Charge removed over C10 at the far end of the tables. */
@@ -82,14 +80,14 @@ export function leadAcidTables(cell: LeadAcidCell): LeadAcidTables {
     const at: Overcharge[] = [];
     const drained: Discharge[] = [];
     for (let j = 1; j <= rates; j++) {
-      at.push(overcharge(rate[j]!, tempC, cell.resistanceFactor));
+      at.push(overcharge(rate[j]!, tempC, cell));
       drained.push(discharge(rate[j]!, tempC, cell.resistanceFactor, cell.rateWeight));
     }
     const setV = [cell.setCellV(0, tempC), cell.setCellV(1, tempC), cell.setCellV(2, tempC)];
     for (let k = 0; k < stateNodes; k++) {
       const node = t * stateNodes + k;
       const charging = 1 - cell.deepest * chargeShare(k);
-      cellV[0] = 2 + 0.16 * charging;
+      cellV[0] = restCellV(charging);
       // The running maximum removes dips of a few mV where a larger current has had less time to overcharge.
       for (let j = 1; j <= rates; j++) cellV[j] = Math.max(cellV[j - 1]!, chargeCellV(rate[j]!, charging, at[j - 1]!));
       voltageByPower(rate, cellV, tables.chargeV, node * powerNodes);

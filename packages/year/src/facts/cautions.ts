@@ -33,6 +33,7 @@ export function yearCautions(
   add('freezing', freezingText(plant, ledger));
   add('cold-charging', coldBankText(plant, ledger));
   add('hot-bank', hotBankText(ledger));
+  add('thermal-runaway', thermalRunawayText(plant, ledger));
   add('seldom-full', seldomFullText(plant, ledger));
   if (plant.inverter) {
     const fit = inverterFit(load, plant.inverter);
@@ -134,6 +135,19 @@ function hotBankText(ledger: Ledger): string | null {
   const engine = engineH > 0.5 ? `; the engine runs ${Math.round(engineH)} h without charging it` : '';
   const when = `${Math.round(ledger.bankC[hottest]!)} degC on ${dateInWords(Math.floor(hottest / 24))}`;
   return `the bank is at ${hottestChargeC} degC or hotter in ${hoursText(hoursHot)}, at most ${when}, and chargers stop there${sun}${engine}: less foam, ventilation in summer or a lower float voltage keep it cooler`;
+}
+
+/** Up to about here the standards' typical currents of sealed cells hold (IEC 62485-2): beyond, heat feeds on itself. */
+const hottestSealedC = 40;
+
+function thermalRunawayText({ bank }: Plant, ledger: Ledger): string | null {
+  if (bank.chemistry !== 'agm' && bank.chemistry !== 'gel') return null;
+  let hours = 0;
+  for (let h = 0; h < ledger.bankC.length; h++) {
+    if (ledger.bankC[h]! >= hottestSealedC && ledger.bankChargeWh[h]! > 0) hours++;
+  }
+  if (hours === 0) return null;
+  return `the sealed bank is charged at ${hottestSealedC} degC or hotter in ${hoursText(hours)}: its gas recombines to heat, the heat raises the current, and cells can run away; lower the absorption voltage, compensate it by the bank's temperature, or let air through the cabinet`;
 }
 
 function seldomFullText({ bank }: Plant, ledger: Ledger): string | null {
