@@ -31,6 +31,8 @@ test('a very large DC set on a week of bank runs a few hours and rests for days'
   const site = honeyHouse((text) =>
     text
       .replace('capacity: 1000 Ah', 'capacity: 2200 Ah')
+      // The larger bank in a larger box.
+      .replace('area: 3 m2', 'area: 5 m2')
       .replace('output: { bus: dc, power: 3 kW }', 'output: { bus: dc, power: 12 kW }'),
   );
   const { summary, ledger } = run(site);

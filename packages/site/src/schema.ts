@@ -9,7 +9,6 @@ import {
   positive,
   quantity,
   text,
-  twelve,
   wholeNumber,
   word,
 } from './fields.js';
