@@ -4,8 +4,14 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { outlookText } from '@wintergap/report';
 import { loadSite, parseSite } from '@wintergap/site';
-import { type OutlookTask, outlookFrom, outlookOf, outlookWeather, type YearFigures } from '@wintergap/study';
-import { usualAnomaly } from '@wintergap/weather';
+import {
+  type Outlook,
+  type OutlookTask,
+  outlookFrom,
+  outlookOf,
+  outlookWeather,
+  type YearFigures,
+} from '@wintergap/study';
 import { simulateSite } from '@wintergap/year';
 import { afterAll, expect, test } from 'vitest';
 import { builtPackage } from './built-program.js';
@@ -40,8 +46,8 @@ test('another seed gives other years', async () => {
   expect(years[0]!.generatorHours).not.toBe(five.years[0]!.generatorHours);
 });
 
-test('an added spread makes the years differ more in their sun', async () => {
-  const weather = outlookWeather(site, { years: 5, anomaly: usualAnomaly });
+test('a larger spread makes the years differ more in their sun', async () => {
+  const weather = outlookWeather(site, { years: 5, spread: 2 });
   const { years } = await outlookOf({ site, weather });
   const range = (of: readonly YearFigures[]) => {
     const sums = of.map(({ ghiKWhPerM2 }) => ghiKWhPerM2);
@@ -75,7 +81,7 @@ test('several real years are run as they are, each as if it were the only one', 
   expect(outlookText(outlook, 'metric')).toContain('3 real years');
 });
 
-test('monthly means give a new year each time, and no spread can be added to them', async () => {
+test('monthly means give a new year each time, whose months depart from them unless no spread is wanted', async () => {
   const text = readFileSync(file, 'utf8').replace(
     /^weather: .*$/m,
     `weather:
@@ -86,10 +92,14 @@ test('monthly means give a new year each time, and no spread can be added to the
   );
   const made = parseSite(text, file).base;
   const weather = outlookWeather(made, { years: 3 });
-  expect(weather).toEqual({ kind: 'made', years: 3, seed: 1 });
-  const { years } = await outlookOf({ site: made, weather });
-  expect(new Set(years.map(({ generatorHours }) => generatorHours)).size).toBe(3);
-  expect(() => outlookWeather(made, { anomaly: usualAnomaly })).toThrow(/files only/);
+  expect(weather).toEqual({ kind: 'made', years: 3, seed: 1, spread: 1 });
+  const outlook = await outlookOf({ site: made, weather });
+  const hours = (of: readonly YearFigures[]) => new Set(of.map(({ generatorHours }) => generatorHours)).size;
+  const sums = (of: readonly YearFigures[]) => new Set(of.map(({ ghiKWhPerM2 }) => ghiKWhPerM2.toFixed(3))).size;
+  expect([hours(outlook.years), sums(outlook.years)]).toEqual([3, 3]);
+  expect(outlookText(outlook, 'metric').replace(/\s+/g, ' ')).toContain('measured in four winters at Lyngby');
+  const none = await outlookOf({ site: made, weather: outlookWeather(made, { years: 3, spread: 0 }) });
+  expect([hours(none.years), sums(none.years)]).toEqual([3, 1]);
 });
 
 /** Forty made-up years: the engine runs 1 to 40 h, ten litres an hour; two years are dark for a day. */
@@ -139,13 +149,12 @@ test('the fuel store runs out in the years that burn more than it holds', () => 
   expect(outlookFrom({ ...task(40), site: without }, forty).fuelStore).toBeNull();
 });
 
-test('the page fits 80 columns, answers first, and says what one typical year cannot tell', () => {
+test('the page fits 80 columns and answers first', () => {
   for (const units of ['metric', 'us'] as const) {
     for (const outlook of [known, five]) {
       const text = outlookText(outlook, units);
       for (const line of text.split('\n')) expect(line.length, line).toBeLessThanOrEqual(80);
       expect(text).toMatch(/^Kettle Pond honey house: the generator runs \d+ h in a usual year,/);
-      expect(text.replace(/\s+/g, ' ')).toContain('understates how bad bad years are');
     }
   }
   const text = outlookText(known, 'metric').replace(/\s+/g, ' ');
@@ -159,4 +168,16 @@ test.each([
 ])('%j is refused', async (wish, message) => {
   const refused = async () => outlookOf({ site, weather: outlookWeather(site, wish) });
   await expect(refused()).rejects.toThrow(message);
+});
+
+test('the page says what the years are, how far they spread and why, and where the own year stands', () => {
+  const flat = (outlook: Outlook) => outlookText(outlook, 'metric').replace(/\s+/g, ' ');
+  expect(flat(five)).toMatch(
+    /blocks of days of one year, .* standard deviation of \d+ % \(\w+\) to \d+ % \(\w+\), assumed from months measured .* at Lyngby/,
+  );
+  expect(flat(known)).toContain('No spread between years was added, so bad years are understated');
+  const own = (generatorHours: number) => flat({ ...known, ownYear: { ...forty[0]!, generatorHours } });
+  expect(own(0)).toContain("The site's own year as it is has 0 generator hours: easier than all of them.");
+  expect(own(50)).toContain("The site's own year as it is has 50 generator hours: worse than all of them.");
+  expect(own(10.5)).toContain('worse than 10 of the 40.');
 });

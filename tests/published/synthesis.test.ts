@@ -182,20 +182,21 @@ describe.each(['chicago-ohare-tmy3.epw', 'new-york-central-park-tmy3.epw', 'mann
     }
   });
 
-  // The mean of many years agrees less well for the dark quarter, as weeks of October and February are lent to it. The
-  // spread is that of one year's weeks, less than the spread of real years: see the doc comment of createResampler.
-  test('many years resampled from the file have its sunshine and a spread of a few per cent', () => {
-    const make = createResampler([real], { seed: 1 });
-    const resampled = Array.from({ length: 40 }, (_, n) => make(n).ghiWm2);
+  // Typical years: their months' means are kept, and their months spread as said (40 years know a standard deviation to
+  // 11 %, and a quarter's mean, which in Mannheim spreads by 10 %, to 2 %). A year of twelve independent months then spreads by about 4 %.
+  test('many years resampled from the file have its sunshine and the spread of real ones', () => {
+    const { yearOf, spread: said } = createResampler([real], { seed: 1 });
+    const resampled = Array.from({ length: 40 }, (_, n) => yearOf(n).ghiWm2);
     const dark = (ghiWm2: Float64Array): number => sum(ghiWm2.subarray(0, 31 * 24)) + sum(ghiWm2.subarray(304 * 24));
     const years = resampled.map((ghiWm2) => sum(ghiWm2) / sum(real.ghiWm2));
     const quarters = resampled.map((ghiWm2) => dark(ghiWm2) / dark(real.ghiWm2));
-    expect(Math.abs(mean(years) - 1)).toBeLessThan(0.01);
+    expect(Math.abs(mean(years) - 1)).toBeLessThan(0.015);
     expect(Math.abs(mean(quarters) - 1)).toBeLessThan(0.06);
     const spread = (shares: number[]): number => Math.sqrt(mean(shares.map((share) => (share - mean(shares)) ** 2)));
-    expect(spread(years)).toBeGreaterThan(0.01);
-    expect(spread(years)).toBeLessThan(0.035);
+    expect(spread(years)).toBeGreaterThan(0.025);
+    expect(spread(years)).toBeLessThan(0.055);
     expect(spread(quarters)).toBeGreaterThan(spread(years));
+    expect(said?.forUnknownMean).toBe(1);
   });
 
   // Beam is split by Erbs, which does not know the place; a file has its own way.

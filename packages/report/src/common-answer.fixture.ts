@@ -8,7 +8,7 @@ import type { YearResult } from '@wintergap/year';
 export function answerAround(designs: readonly { name: string; result: YearResult }[], count = 25): CommonAnswer {
   const scatter = Array.from({ length: count }, (_, i) => 0.8 + (0.4 * ((i * 7) % count)) / count);
   return commonAnswer({
-    weather: { count, kind: 'resampled', weather: { kind: 'resampled', from: 1, years: count, seed: 1 } },
+    weather: { count, kind: 'resampled', spread: null },
     designs: designs.map(({ name, result }) => {
       const figures = yearFigures(result);
       const years = scatter.map((share) => ({ ...figures, generatorHours: figures.generatorHours * share }));

@@ -15,7 +15,7 @@ export {
   monthlyClearness,
 } from './make/clearness-statistics.js';
 export { hourlyClearness, hourToDayRatio } from './make/hours.js';
-export { type MadePlace, type MakeYearSettings, makeYear } from './make/make-year.js';
+export { type MadePlace, type MakeYearSettings, makeYear, spreadOfMadeYears } from './make/make-year.js';
 export { type ClearnessMatrix, clearnessMatrices } from './make/markov-matrices.js';
 export type { MonthlyMeans, TwelveMonths } from './make/monthly-means.js';
 export { RandomStream } from './make/random.js';
@@ -23,8 +23,8 @@ export { moveToElevation } from './read/move-to-elevation.js';
 export { readWeather } from './read/read-weather.js';
 export { readWeatherFile } from './read/read-weather-file.js';
 export { writeTable } from './read/write-table.js';
-export { type Anomaly, usualAnomaly } from './resample/anomaly.js';
-export { createResampler, type ResampleSettings, resampleYear } from './resample/resample-year.js';
+export { createResampler, type Resampler, type ResampleSettings, resampleYear } from './resample/resample-year.js';
 export { snowDepthFrom } from './snow-depth.js';
+export { type MonthSpread, measuredSpread, type SunSpread } from './spread.js';
 export { WeatherError } from './weather-error.js';
 export type { Notice, Verdict, WeatherJudgement, WeatherPlace, WeatherYear } from './weather-year.js';

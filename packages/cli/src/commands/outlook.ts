@@ -2,7 +2,6 @@ import { availableParallelism } from 'node:os';
 import { outlookText } from '@wintergap/report';
 import { designOf } from '@wintergap/site';
 import { type Outlook, type OutlookWish, outlookOf, outlookWeather } from '@wintergap/study';
-import { usualAnomaly } from '@wintergap/weather';
 import type { Command } from 'commander';
 import { InputError } from '../input-error.js';
 import { countProgress } from '../progress.js';
@@ -13,7 +12,7 @@ import { wholeOption } from '../whole-option.js';
 interface OutlookOptions extends AcceptWeather {
   years?: string;
   seed: string;
-  spread?: boolean;
+  spread?: string;
   workers?: string;
   variant?: string;
   json?: boolean;
@@ -35,7 +34,7 @@ export function addOutlook(program: Command): void {
     .argument('<site>', 'site file (YAML)')
     .option('--years <n>', 'weather years to make (default: 100, or the real years of the site file)')
     .option('--seed <n>', 'fixes the made years', '1')
-    .option('--spread', 'add a usual spread between years, which years made from one lack')
+    .option('--spread <factor>', 'spread between years, in multiples of the measured one; 0 for none (default: 1)')
     .option('--workers <n>', 'years run at the same time (default: one for each processor)')
     .option('--variant <name>', 'a variant of the site file instead of its base design')
     .option(...acceptWeather)
@@ -46,15 +45,12 @@ export function addOutlook(program: Command): void {
       const wish: OutlookWish = {
         ...(options.years !== undefined && { years: wholeOption('--years', options.years, 1, 10_000) }),
         seed: wholeOption('--seed', options.seed, 0, 2 ** 32),
-        ...(options.spread && { anomaly: usualAnomaly }),
+        ...(options.spread !== undefined && { spread: spreadOption(options.spread) }),
       };
       const workers =
         options.workers === undefined ? availableParallelism() : wholeOption('--workers', options.workers, 1, 256);
       const site = designOf(loadAccepting(file, options), options.variant);
       const units = unitsOption(options.units, site.units);
-      if (options.spread && 'months' in site.weather) {
-        throw new InputError('--spread: goes with weather from files only, not with monthly means');
-      }
       const trust = trustOf(site);
       const progress = countProgress('years');
       let outlook: Outlook;
@@ -68,4 +64,10 @@ export function addOutlook(program: Command): void {
         `${options.json ? JSON.stringify({ ...outlook, trust: trustJson(trust) }, null, 2) : withTrust(trust, outlookText(outlook, units))}\n`,
       );
     });
+}
+
+function spreadOption(text: string): number {
+  const factor = Number(text);
+  if (text.trim() !== '' && factor >= 0 && factor <= 3) return factor;
+  throw new InputError(`--spread: expected a number from 0 to 3, got '${text}'`);
 }

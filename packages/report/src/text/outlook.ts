@@ -1,5 +1,6 @@
+import { monthNames } from '@wintergap/ground';
 import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
-import type { Outlook, QuantileRange, Ranked, RankedFigure } from '@wintergap/study';
+import type { Outlook, QuantileRange, Ranked, RankedFigure, YearFigures } from '@wintergap/study';
 import { count, figure, percent, wrap } from '../figures.js';
 import { inVolumeUnit, volumeUnit } from '../shown-units.js';
 import { plainTable } from './plain-table.js';
@@ -88,27 +89,60 @@ function settlingText({ settling, ranked }: Outlook): string {
   return wrap(`90th percentile of the ${what}: ${path} years; ${sure}.`);
 }
 
-function caveatText({ weather }: Outlook): string {
-  switch (weather.kind) {
-    case 'real':
-      return wrap(
-        weather.years < 30
-          ? `Weather: ${weather.years} real years. One-in-ten from so few is a guess; ask for --years 100 to resample them.`
-          : `Weather: ${weather.years} real years.`,
-      );
-    case 'resampled': {
-      const from = weather.from === 1 ? 'one year' : `${weather.from} real years`;
-      if (weather.from > 1)
-        return wrap(`Weather: blocks of days of ${from}, put together anew (seed ${weather.seed}).`);
-      return wrap(
-        weather.anomaly
-          ? `Weather: blocks of days of one year, put together anew (seed ${weather.seed}), with a usual spread between years added, which is common practice and not this place's own.`
-          : `Weather: blocks of days of one year, put together anew (seed ${weather.seed}). Resampling one year, a typical one above all, understates how bad bad years are: it knows the dull spells of that year only, and its sums hardly change. Name real years under weather.otherYears, or add a usual spread with --spread.`,
-      );
-    }
-    case 'made':
-      return wrap(
-        `Weather: years made from twelve monthly means (seed ${weather.seed}). Every year keeps those means, so bad years are understated.`,
-      );
+function caveatText({ weather, spread, years, ownYear, ranked }: Outlook): string {
+  if (weather.kind === 'real') {
+    return wrap(
+      weather.years < 30
+        ? `Weather: ${weather.years} real years. One-in-ten from so few is a guess; ask for --years 100 to resample them.`
+        : `Weather: ${weather.years} real years.`,
+    );
   }
+  const from =
+    weather.kind === 'made'
+      ? `made from twelve monthly means (seed ${weather.seed})`
+      : `blocks of days of ${weather.from === 1 ? 'one year' : `${weather.from} real years`}, put together anew (seed ${weather.seed})`;
+  const own = ownYear ? ownYearText(ownYear, years, ranked) : '';
+  return wrap(`Weather: ${from}. ${spreadText(spread, weather.kind)}${own}`);
+}
+
+/** What the spread between the years is and where it comes from, as a sentence. */
+function spreadText(spread: Outlook['spread'], kind: 'made' | 'resampled'): string {
+  if (!spread) {
+    return kind === 'made'
+      ? 'Every year keeps those means (spread 0), so bad years are understated.'
+      : 'No spread between years was added, so bad years are understated: they know the dull spells of their source only, and their sums hardly change.';
+  }
+  const { months, forUnknownMean } = spread;
+  const least = months.indexOf(Math.min(...months.filter((share) => share > 0)));
+  const most = months.indexOf(Math.max(...months));
+  const range = `${percent(months[least] ?? 0)} (${monthNames[least]}) to ${percent(months[most] ?? 0)} (${monthNames[most]})`;
+  const source =
+    spread.from === 'years'
+      ? 'as those years show'
+      : `assumed from months measured in four winters at Lyngby, Denmark, as ${kind === 'made' ? 'means show' : 'one year shows'} none`;
+  const unknown =
+    forUnknownMean > 1
+      ? ' It allows for the chance that what was measured was itself sunny or dull for the place.'
+      : '';
+  const better = spread.from === 'years' ? '' : ' Real years (weather.otherYears) replace it by their own.';
+  return `The sunshine of a month differs between years by a standard deviation of ${range}, ${source}.${unknown}${better}`;
+}
+
+/** Where the year of the site's own weather stands among the others; said whenever it lies outside them. */
+function ownYearText(own: YearFigures, years: readonly YearFigures[], ranked: Outlook['ranked']): string {
+  const [name, unit]: [RankedFigure, string] =
+    ranked.generatorHours.worst > 0 || own.generatorHours > 0
+      ? ['generatorHours', 'generator hours']
+      : ['darkHours', 'dark hours'];
+  const value = own[name];
+  const values = years.map((year) => year[name]);
+  const easier = values.filter((other) => other < value).length;
+  const place =
+    value > Math.max(...values)
+      ? 'worse than all of them'
+      : value < Math.min(...values)
+        ? 'easier than all of them'
+        : `worse than ${easier} of the ${values.length}`;
+  if (value === 0 && ranked[name].worst === 0) return '';
+  return ` The site's own year as it is has ${figure(value)} ${unit}: ${place}.`;
 }

@@ -17,8 +17,8 @@ test('a year is one object however often it is asked for, so that what is prepar
 });
 
 test('the years are those that an outlook of the site begins with', () => {
-  const outlook = createWeatherYears(site, outlookWeather(site, { years: 100, seed: 4 }));
-  expect(commonYears(site, { years: 3, seed: 4 }).weatherOf(2)).toEqual(outlook(2));
+  const { weatherOf } = createWeatherYears(site, outlookWeather(site, { years: 100, seed: 4 }));
+  expect(commonYears(site, { years: 3, seed: 4 }).weatherOf(2)).toEqual(weatherOf(2));
 });
 
 test('one year is that of the file, as it is', () => {

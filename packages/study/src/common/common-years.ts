@@ -1,6 +1,6 @@
 import { OutOfRangeError } from '@wintergap/ground';
 import type { Site } from '@wintergap/site';
-import type { WeatherYear } from '@wintergap/weather';
+import type { MonthSpread, WeatherYear } from '@wintergap/weather';
 import { siteWeather } from '@wintergap/year';
 import { createWeatherYears, type OutlookWeather, outlookWeather } from '../outlook/years.js';
 
@@ -10,8 +10,8 @@ export interface CommonYears {
   count: number;
   /** `real`: as the site's files have them; `resampled`: from days of its files; `made`: from its twelve monthly means. */
   kind: OutlookWeather['kind'];
-  /** The years as an outlook of the site names them, with seed and spread. */
-  weather: OutlookWeather;
+  /** The spread of sunshine that the months were given, and where it is from; `null` for none. */
+  spread: MonthSpread | null;
   /** One year's weather, made when first asked for; the same object every time. */
   weatherOf(index: number): WeatherYear;
 }
@@ -20,6 +20,8 @@ export interface CommonYearsWish {
   /** 25 when left out, or all the site's real years if it names several; 1 is the year of its file, or of its means, alone. */
   years?: number;
   seed?: number;
+  /** As in an outlook: 1 when left out, 0 for none. */
+  spread?: number;
 }
 
 export const usualCommonYears = 25;
@@ -30,28 +32,16 @@ export const usualCommonYears = 25;
  *
  * @throws SiteError or WeatherError for weather that cannot be used, OutOfRangeError for numbers out of range
  */
-export function commonYears(site: Site, { years, seed }: CommonYearsWish = {}): CommonYears {
-  const several = 'otherYears' in site.weather && (site.weather.otherYears?.length ?? 0) > 0;
-  if (years === 1) {
+export function commonYears(site: Site, wish: CommonYearsWish = {}): CommonYears {
+  const months = 'months' in site.weather;
+  if (wish.years === 1) {
     const only = siteWeather(site);
-    return {
-      count: 1,
-      kind: 'months' in site.weather ? 'made' : 'real',
-      weather: { kind: 'real', years: 1 },
-      weatherOf: kept(1, () => only),
-    };
+    return { count: 1, kind: months ? 'made' : 'real', spread: null, weatherOf: kept(1, () => only) };
   }
-  const wanted = several ? years : (years ?? usualCommonYears);
-  const weather = outlookWeather(site, {
-    ...(wanted !== undefined && { years: wanted }),
-    ...(seed !== undefined && { seed }),
-  });
-  return {
-    count: weather.years,
-    kind: weather.kind,
-    weather,
-    weatherOf: kept(weather.years, createWeatherYears(site, weather)),
-  };
+  const several = 'otherYears' in site.weather && (site.weather.otherYears?.length ?? 0) > 0;
+  const weather = outlookWeather(site, several ? wish : { years: usualCommonYears, ...wish });
+  const { weatherOf, spread } = createWeatherYears(site, weather);
+  return { count: weather.years, kind: weather.kind, spread, weatherOf: kept(weather.years, weatherOf) };
 }
 
 function kept(count: number, make: (index: number) => WeatherYear): (index: number) => WeatherYear {

@@ -1,15 +1,21 @@
 import { hoursPerYear } from '@wintergap/ground';
-import type { YearFigures } from '../year-figures.js';
+import type { MonthSpread } from '@wintergap/weather';
+import { simulateSite } from '@wintergap/year';
+import { type YearFigures, yearFigures } from '../year-figures.js';
 import { type ManyYearsSettings, manyYears } from './many-years.js';
 import { type Ranked, type RankedFigure, rankedFigures, rankYears } from './rank.js';
 import { type ShareRange, shareRange } from './share-range.js';
-import type { OutlookTask, OutlookWeather } from './years.js';
+import { createWeatherYears, type OutlookTask, type OutlookWeather } from './years.js';
 
 /** One design over many weather years. */
 export interface Outlook {
   name: string;
   hasGenerator: boolean;
   weather: OutlookWeather;
+  /** The spread of sunshine that the months of the years were given, and where it is from; `null` for none. */
+  spread: MonthSpread | null;
+  /** The year of the site's file, or of its means, as it is; `null` when the years are the site's real ones. */
+  ownYear: YearFigures | null;
   years: YearFigures[];
   ranked: Record<RankedFigure, Ranked>;
   /**
@@ -30,11 +36,19 @@ export interface Outlook {
  * @throws SiteError or WeatherError for input that cannot be used, OutOfRangeError for numbers out of range
  */
 export async function outlookOf(task: OutlookTask, settings: ManyYearsSettings = {}): Promise<Outlook> {
-  return outlookFrom(task, await manyYears(task, settings));
+  const years = await manyYears(task, settings);
+  const { site, weather } = task;
+  const { spread } = createWeatherYears(site, weather);
+  const ownYear = weather.kind === 'real' ? null : yearFigures(simulateSite(site));
+  return outlookFrom(task, years, { spread, ownYear });
 }
 
 /** Ranks years that have been run. */
-export function outlookFrom({ site, weather }: OutlookTask, years: YearFigures[]): Outlook {
+export function outlookFrom(
+  { site, weather }: OutlookTask,
+  years: YearFigures[],
+  { spread, ownYear }: Pick<Outlook, 'spread' | 'ownYear'> = { spread: null, ownYear: null },
+): Outlook {
   const figures = Object.keys(rankedFigures) as RankedFigure[];
   const sum = (figure: 'darkHours' | 'darkKWh' | 'loadKWh') => years.reduce((total, year) => total + year[figure], 0);
   const stored = site.generator?.fuel.stored;
@@ -43,6 +57,8 @@ export function outlookFrom({ site, weather }: OutlookTask, years: YearFigures[]
     name: site.name,
     hasGenerator: site.generator !== undefined,
     weather,
+    spread,
+    ownYear,
     years,
     ranked: Object.fromEntries(figures.map((figure) => [figure, rankYears(years, figure)])) as Outlook['ranked'],
     lossOfLoad: {

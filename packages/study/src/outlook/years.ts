@@ -1,7 +1,6 @@
-import { OutOfRangeError } from '@wintergap/ground';
 import type { Site } from '@wintergap/site';
-import { type Anomaly, createResampler, type WeatherYear } from '@wintergap/weather';
-import { PreparedCache, simulateWeather, siteWeather, siteWeatherYears } from '@wintergap/year';
+import { createResampler, type MonthSpread, type WeatherYear } from '@wintergap/weather';
+import { madeSpread, madeWeather, PreparedCache, simulateWeather, siteWeatherYears } from '@wintergap/year';
 import { type YearFigures, yearFigures } from '../year-figures.js';
 
 /** Which weather years a design is put through. */
@@ -9,16 +8,19 @@ export type OutlookWeather =
   /** The real years that the site names, as they are. */
   | { kind: 'real'; years: number }
   /** Years put together from blocks of days of the site's years. */
-  | { kind: 'resampled'; from: number; years: number; seed: number; anomaly?: Anomaly }
+  | { kind: 'resampled'; from: number; years: number; seed: number; spread: number }
   /** Years made from the site's twelve monthly means, each with its own chance. */
-  | { kind: 'made'; years: number; seed: number };
+  | { kind: 'made'; years: number; seed: number; spread: number };
 
 export interface OutlookWish {
   /** Left out: all the site's real years if it names several, otherwise 100. */
   years?: number;
   seed?: number;
-  /** Spread between years added to resampled ones. */
-  anomaly?: Anomaly;
+  /**
+   * Spread of the months' sunshine between the years, in multiples of what several real years show, or of a measured
+   * one; 1 when left out, 0 for none but what days drawn anew bring by themselves.
+   */
+  spread?: number;
 }
 
 export const usualYears = 100;
@@ -27,15 +29,13 @@ export const usualYears = 100;
  * The weather years that suit a site: its real years when it names several and no other number of years is asked for,
  * years from its monthly means when it has no file, otherwise years resampled from all it names.
  */
-export function outlookWeather(site: Site, { years, seed = 1, anomaly }: OutlookWish = {}): OutlookWeather {
+export function outlookWeather(site: Site, { years, seed = 1, spread }: OutlookWish = {}): OutlookWeather {
   const { weather } = site;
-  if ('months' in weather) {
-    if (anomaly) throw new OutOfRangeError('a spread can be added to weather from files only, not to monthly means');
-    return { kind: 'made', years: years ?? usualYears, seed };
-  }
+  const made = { years: years ?? usualYears, seed, spread: spread ?? 1 };
+  if ('months' in weather) return { kind: 'made', ...made };
   const from = 1 + (weather.otherYears?.length ?? 0);
-  if (from > 1 && years === undefined && !anomaly) return { kind: 'real', years: from };
-  return { kind: 'resampled', from, years: years ?? usualYears, seed, ...(anomaly && { anomaly }) };
+  if (from > 1 && years === undefined && spread === undefined) return { kind: 'real', years: from };
+  return { kind: 'resampled', from, ...made };
 }
 
 /** One design and the weather years it is to meet; plain data, so that it can be handed to a worker. */
@@ -55,31 +55,37 @@ const mostKept = 8;
  */
 export function createYearRunner({ site, weather }: OutlookTask): (yearIndex: number) => YearFigures {
   const prepared = new PreparedCache(mostKept);
-  const weatherOf = createWeatherYears(site, weather);
+  const { weatherOf } = createWeatherYears(site, weather);
   return (yearIndex) => yearFigures(simulateWeather(site, weatherOf(yearIndex), prepared));
 }
 
 /** Seeds of made years are this far apart, so that no two seeds share a year. */
 const mostYears = 2 ** 20;
 
-/** The weather of a site's years, by their number from 0. */
-export function createWeatherYears(site: Site, weather: OutlookWeather): (yearIndex: number) => WeatherYear {
+/** The weather years of a site. */
+export interface WeatherYears {
+  /** The weather of a year by its number from 0, made anew each time. */
+  weatherOf(yearIndex: number): WeatherYear;
+  /** The spread that the months were given; `null` for real years and for none. */
+  spread: MonthSpread | null;
+}
+
+/** @throws SiteError or WeatherError when a file or the monthly means cannot be used */
+export function createWeatherYears(site: Site, weather: OutlookWeather): WeatherYears {
   switch (weather.kind) {
     case 'real': {
       const years = siteWeatherYears(site);
-      return (yearIndex) => years[yearIndex]!;
+      return { weatherOf: (yearIndex) => years[yearIndex]!, spread: null };
     }
     case 'resampled': {
-      const { seed, anomaly } = weather;
-      return createResampler(siteWeatherYears(site), { seed, ...(anomaly && { anomaly }) });
+      const { yearOf, spread } = createResampler(siteWeatherYears(site), weather);
+      return { weatherOf: yearOf, spread };
     }
     case 'made': {
-      const means = site.weather;
-      if (!('months' in means)) throw new OutOfRangeError('made years need weather from monthly means');
-      return (yearIndex) => {
-        const seed = weather.seed * mostYears + yearIndex;
-        const year = siteWeather({ ...site, weather: { ...means, seed } }, new PreparedCache(1));
-        return { ...year, source: `${year.source}, seed ${seed}` };
+      const { seed, spread } = weather;
+      return {
+        weatherOf: (yearIndex) => madeWeather(site, seed * mostYears + yearIndex, spread),
+        spread: spread === 0 ? null : madeSpread(site, spread),
       };
     }
   }

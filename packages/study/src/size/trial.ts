@@ -59,7 +59,7 @@ export function createTrial(
     return { years: 1, run, runAll: run };
   }
   const { years, seed } = judged;
-  const weather = createWeatherYears(base, outlookWeather(base, { years, seed }));
+  const { weatherOf } = createWeatherYears(base, outlookWeather(base, { years, seed }));
   const prepared = new PreparedCache(8);
   const figures = targetFigures(targets);
   const most = yearsToFail(years);
@@ -67,7 +67,7 @@ export function createTrial(
     const run: YearFigures[] = [];
     const missed = new Map<TargetFigure, number>();
     for (let year = 0; year < years; year++) {
-      const result = yearFigures(simulateWeather(site, weather(year), prepared));
+      const result = yearFigures(simulateWeather(site, weatherOf(year), prepared));
       run.push(result);
       let fails = false;
       for (const figure of figures) {

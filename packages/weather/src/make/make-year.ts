@@ -1,5 +1,6 @@
-import { daysPerYear, hoursPerYear, monthOfDay, monthSpan, OutOfRangeError } from '@wintergap/ground';
+import { daysPerYear, hoursPerYear, monthOfDay, monthSpan, mustLie, OutOfRangeError } from '@wintergap/ground';
 import { splitGlobal } from '@wintergap/irradiance';
+import { drawMonths, type MonthSpread, measuredSpread, monthVariation } from '../spread.js';
 import { type SunPlace, sunOf } from '../sun-of-place.js';
 import type { Notice, WeatherPlace, WeatherYear } from '../weather-year.js';
 import { clearestSky, extraterrestrialHorizontal } from './ceiling.js';
@@ -20,6 +21,11 @@ export interface MakeYearSettings {
   seed: number;
   /** Hours scattered by passing clouds (the default), or a smooth course on every day. */
   hours?: 'scattered' | 'smooth';
+  /**
+   * Moves the months off their means by chance, as months of real years are: in multiples of `measuredSpread`, 0 to 3.
+   * Left out: 0, and every month has its mean exactly.
+   */
+  spread?: number;
 }
 
 /** A month may bring at most this share of what it would under the clearest sky on every day. */
@@ -50,7 +56,14 @@ export function makeYear(means: MonthlyMeans, place: MadePlace, settings: MakeYe
   const ceiling = clearestSky(sun, place.elevationM ?? 0);
   const outsideOfDay = daySums(outside);
   const ceilingOfDay = daySums(ceiling);
-  const monthSums = wantedMonthSums(means, outsideOfDay, ceilingOfDay, notices);
+  const { spread = 0 } = settings;
+  mustLie('spread', spread, 0, 3);
+  const monthSums = spreadMonths(
+    wantedMonthSums(means, outsideOfDay, ceilingOfDay, notices),
+    ceilingOfDay,
+    spread,
+    new RandomStream(seed, 6),
+  );
   const monthClearness = monthSums.map((sum, m) => {
     const most = sumOfMonth(outsideOfDay, m);
     return most > 0 ? Math.min(1, sum / most) : 0;
@@ -90,10 +103,13 @@ export function makeYear(means: MonthlyMeans, place: MadePlace, settings: MakeYe
   notices.push({
     code: 'made-year',
     level: 'note',
-    text: 'made from twelve monthly means: ordinary months by construction, so no bad winter is in it',
+    text:
+      spread > 0
+        ? 'made from twelve monthly means: months differ from them as much as measured ones of another place'
+        : 'made from twelve monthly means: ordinary months by construction, so no bad winter is in it',
   });
   return {
-    source: `made from monthly means, seed ${seed}`,
+    source: `made from monthly means, seed ${seed}${spread > 0 ? `, spread ${spread}` : ''}`,
     kind: 'made',
     place: { ...place },
     ghiWm2,
@@ -136,6 +152,35 @@ function sumOfMonth(days: Float64Array, month: number): number {
   const { fromDay, toDay } = monthSpan(month);
   for (let day = fromDay; day < toDay; day++) sum += days[day]!;
   return sum;
+}
+
+/**
+ * What a multiple of the measured spread comes to in years made from monthly means.
+ *
+ * @throws RangeError when a mean is impossible at the place
+ */
+export function spreadOfMadeYears(means: MonthlyMeans, place: MadePlace, times: number): MonthSpread {
+  const sun = sunOf(place);
+  const ceilingOfDay = daySums(clearestSky(sun, place.elevationM ?? 0));
+  const sums = wantedMonthSums(means, daySums(extraterrestrialHorizontal(sun)), ceilingOfDay, []);
+  const odds = measuredSpread.odds * times;
+  const months = sums.map((sum, m) => {
+    const most = sumOfMonth(ceilingOfDay, m);
+    return most > 0 ? monthVariation(odds, sum / most) : 0;
+  });
+  return { ...measuredSpread, odds, months };
+}
+
+/** Sums of a year whose months depart from the means, Wh/m2. */
+function spreadMonths(sums: number[], ceilingOfDay: Float64Array, times: number, random: RandomStream): number[] {
+  if (times === 0) return sums;
+  const departures = drawMonths(measuredSpread.correlation, random);
+  return sums.map((sum, m) => {
+    const most = sumOfMonth(ceilingOfDay, m);
+    if (!(most > 0)) return sum;
+    const factor = 1 + monthVariation(measuredSpread.odds * times, sum / most) * departures[m]!;
+    return Math.min(most * mostOfCeiling, sum * Math.max(0.1, factor));
+  });
 }
 
 /**

@@ -1,8 +1,11 @@
-import { daysPerYear, hoursPerYear, OutOfRangeError } from '@wintergap/ground';
+import { daysPerYear, hoursPerYear, monthStartHour, mustLie, OutOfRangeError } from '@wintergap/ground';
 import { monthMeans, smoothThroughMonths } from '../make/monthly-smooth.js';
 import { checkSeed, RandomStream } from '../make/random.js';
+import type { MonthSpread } from '../spread.js';
 import type { Notice, WeatherYear } from '../weather-year.js';
-import { type Anomaly, applyAnomaly } from './anomaly.js';
+import { drawDays } from './draw-days.js';
+import { exchangeDays } from './exchange-days.js';
+import { createMonthTargets } from './month-targets.js';
 import { joinedSnow } from './snow.js';
 import { createSunTransfer } from './sun.js';
 
@@ -13,8 +16,20 @@ export interface ResampleSettings {
   blockDays?: number;
   /** How far from its own date a block may come, days either way; 20 when left out. */
   windowDays?: number;
-  /** Adds a spread between years that blocks of few years cannot have. Left out: none. */
-  anomaly?: Anomaly;
+  /**
+   * Spread of the months' sunshine between years, in multiples of what the sources show, or of the one measured
+   * elsewhere when there is one source alone; 0 to 3, 1 when left out. Blocks of few years have some spread of their
+   * own, which is not taken away: 0 leaves it at that.
+   */
+  spread?: number;
+}
+
+/** Weather years resampled from others. */
+export interface Resampler {
+  /** The year with this number, 0 and up. */
+  yearOf(yearIndex: number): WeatherYear;
+  /** The spread that its years are given; `null` when none is, for `spread: 0` or an unknown place. */
+  spread: MonthSpread | null;
 }
 
 /**
@@ -25,36 +40,42 @@ export interface ResampleSettings {
  * Blocks carry their clearness, not their irradiance, so a day moved towards midwinter gets the lower sun; clearness and
  * temperature keep their standing in the season; snow depth grows and shrinks as in the block, from the depth that lay before it.
  *
- * Years from one year differ too little, since every one has the same few weeks to draw from. Measured with 100 years
- * from one typical year: the sunshine of the year has a standard deviation of 1.9 % (Chicago), 1.4 % (New York) and 2.6 %
- * (Mannheim), that of November to January 3.2, 3.7 and 9.1 %; the longest run of dull days is on average that of the
- * source and in the worst of the years about twice as long. Give several real years, or see `usualAnomaly`.
+ * Years put together from one year differ too little, since every one has the same few weeks to draw from. So each month
+ * gets a wanted sum of sunshine, drawn about the mean of the sources' with the spread that real months have, and
+ * meets it by exchanging days for duller or clearer ones.
  *
- * @returns a function from the number of the year, 0 and up, to its weather
+ * @throws RangeError for settings out of range, or when a spread is asked for and the place of the sources is not known
  */
-export function createResampler(
-  sources: readonly WeatherYear[],
-  settings: ResampleSettings,
-): (yearIndex: number) => WeatherYear {
-  const { seed, blockDays = 10, windowDays = 20, anomaly } = settings;
+export function createResampler(sources: readonly WeatherYear[], settings: ResampleSettings): Resampler {
+  const { seed, blockDays = 10, windowDays = 20, spread: times } = settings;
   if (sources.length === 0) throw new OutOfRangeError('at least one weather year is needed to resample from, got none');
   checkSeed(seed);
   checkDays('blockDays', blockDays, 1);
   checkDays('windowDays', windowDays, 0);
+  mustLie('spread', times ?? 1, 0, 3);
   const place = sources[0]!.place;
   const sun = createSunTransfer(place, sources);
+  if (!sun.clearDays && times)
+    throw new OutOfRangeError('a spread needs latitude, longitude and utcOffsetH of the place');
   const seasons = sources.map((source) => smoothThroughMonths(monthMeans(source.airC)));
+  const window = { years: sources.length, blockDays, windowDays };
+  const sumOf = (year: number, fromDay: number, day: number): number => sun.movedSum(sources[year]!, fromDay, day);
+  const targets =
+    sun.clearDays && createMonthTargets(window, sumOf, sun.clearDays, times ?? 1, sources.some(isTypical));
 
-  return (yearIndex) => {
+  const yearOf = (yearIndex: number): WeatherYear => {
     if (!Number.isInteger(yearIndex) || yearIndex < 0 || yearIndex > 0xffffffff) {
       throw new OutOfRangeError(`yearIndex must be a whole number from 0, got ${yearIndex}`);
     }
-    const { fromYear, fromDay } = drawDays(
-      sources.length,
-      blockDays,
-      windowDays,
-      new RandomStream(seed, 11, yearIndex),
-    );
+    const drawn = drawDays(window, new RandomStream(seed, 11, yearIndex));
+    if (targets) {
+      const wanted = targets.draw(drawn, new RandomStream(seed, 12, yearIndex));
+      const random = new RandomStream(seed, 13, yearIndex);
+      for (let m = 0; m < 12; m++) {
+        exchangeDays(drawn, window, monthStartHour[m]! / 24, monthStartHour[m + 1]! / 24, wanted[m]!, sumOf, random);
+      }
+    }
+    const { fromYear, fromDay } = drawn;
     const year = {
       ghiWm2: new Float64Array(hoursPerYear),
       dniWm2: new Float64Array(hoursPerYear),
@@ -71,18 +92,10 @@ export function createResampler(
         airC[h] = source.airC[from + i]! - season[from + i]! + season[h]!;
       }
     }
-    const notices: Notice[] = [
-      {
-        code: 'resampled-year',
-        level: 'note',
-        text: `blocks of ${blockDays} days from ${sources.length === 1 ? 'one year' : `${sources.length} years`}: years differ less than real ones do${anomaly ? ', but for the anomaly added' : ''}`,
-      },
-    ];
-    if (anomaly) applyAnomaly(year, sun, anomaly, new RandomStream(seed, 12, yearIndex));
     const column = (pick: (source: WeatherYear) => Float64Array | null): Float64Array | null =>
       moved(sources, pick, fromYear, fromDay);
     return {
-      source: `resampled from ${sources.map((source) => source.source).join(', ')}, seed ${seed}, year ${yearIndex}`,
+      source: `resampled from ${sources.map((source) => source.source).join(', ')}, seed ${seed}, year ${yearIndex}${times === undefined || times === 1 ? '' : `, spread ${times}`}`,
       kind: 'made',
       place: { ...place },
       ...year,
@@ -94,9 +107,10 @@ export function createResampler(
       relativeHumidity: column((source) => source.relativeHumidity),
       pressurePa: column((source) => source.pressurePa),
       splitFrom: sources.some((source) => source.splitFrom === 'erbs') ? 'erbs' : 'file',
-      notices,
+      notices: [noticeOf(sources.length, blockDays, targets?.spread ?? null)],
     };
   };
+  return { yearOf, spread: targets?.spread ?? null };
 }
 
 /** One year of `createResampler`. */
@@ -104,8 +118,12 @@ export function resampleYear(
   sources: WeatherYear | readonly WeatherYear[],
   settings: ResampleSettings & { yearIndex: number },
 ): WeatherYear {
-  return createResampler('ghiWm2' in sources ? [sources] : sources, settings)(settings.yearIndex);
+  return createResampler('ghiWm2' in sources ? [sources] : sources, settings).yearOf(settings.yearIndex);
 }
+
+/** Typical years and years made from means have ordinary months by construction. */
+const isTypical = ({ kind, notices }: WeatherYear): boolean =>
+  kind === 'made' || kind === 'tmy3' || notices.some(({ code }) => code === 'typical-year');
 
 function checkDays(what: string, days: number, lowest: number): void {
   if (!Number.isInteger(days) || days < lowest || days > 182) {
@@ -113,29 +131,15 @@ function checkDays(what: string, days: number, lowest: number): void {
   }
 }
 
-/** Which day of which year each day of the new year is taken from. */
-function drawDays(
-  years: number,
-  blockDays: number,
-  windowDays: number,
-  random: RandomStream,
-): { fromYear: Uint16Array; fromDay: Uint16Array } {
-  const fromYear = new Uint16Array(daysPerYear);
-  const fromDay = new Uint16Array(daysPerYear);
-  // The first block is cut at random, so that blocks do not begin on the same dates every year.
-  let end = 0;
-  let year = 0;
-  let shift = 0;
-  for (let day = 0; day < daysPerYear; day++) {
-    if (day === end) {
-      end += day === 0 ? 1 + random.below(blockDays) : blockDays;
-      year = random.below(years);
-      shift = random.below(2 * windowDays + 1) - windowDays;
-    }
-    fromYear[day] = year;
-    fromDay[day] = (day + shift + daysPerYear) % daysPerYear;
-  }
-  return { fromYear, fromDay };
+function noticeOf(sources: number, blockDays: number, spread: MonthSpread | null): Notice {
+  const from = `blocks of ${blockDays} days from ${sources === 1 ? 'one year' : `${sources} years`}`;
+  const differ =
+    spread === null
+      ? 'years differ less than real ones do'
+      : spread.from === 'years'
+        ? 'months differ as much as in those years'
+        : 'months differ as much as measured ones of another place';
+  return { code: 'resampled-year', level: 'note', text: `${from}: ${differ}` };
 }
 
 /** An hourly column put together from the drawn days; `null` unless every source has it. */

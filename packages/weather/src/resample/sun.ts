@@ -17,8 +17,10 @@ export type IrradianceYear = Pick<WeatherYear, 'ghiWm2' | 'dniWm2' | 'dhiWm2'>;
 export interface SunTransfer {
   /** Writes the irradiance of a source's day to a day of another year, under the sun of that day. */
   moveDay(source: IrradianceYear, fromDay: number, into: IrradianceYear, day: number): void;
-  /** Highest believable global irradiance of each hour, W/m2; `null` when the sun of the place is not known. */
-  ceilingWm2: Float64Array | null;
+  /** Global irradiation that a source's day will have on another, Wh/m2. */
+  movedSum(source: IrradianceYear, fromDay: number, day: number): number;
+  /** Global irradiation of each day under the clearest sky, Wh/m2; `null` when the sun of the place is not known. */
+  clearDays: Float64Array | null;
 }
 
 /**
@@ -31,20 +33,34 @@ export interface SunTransfer {
  */
 export function createSunTransfer(place: WeatherPlace, sources: readonly IrradianceYear[]): SunTransfer {
   const where = sunPlace(place);
-  if (!where) return { moveDay: copyDay, ceilingWm2: null };
+  const days = new Map(sources.map((source) => [source, daySums(source.ghiWm2)]));
+  if (!where) return { moveDay: copyDay, movedSum: (source, fromDay) => days.get(source)![fromDay]!, clearDays: null };
   const sun = sunOf(where);
   const outside = extraterrestrialHorizontal(sun);
   const ceilingWm2 = clearestSky(sun, place.elevationM ?? 0);
-  const most = Float64Array.from({ length: daysPerYear }, (_, day) => sumOfDay(ceilingWm2, day));
+  const most = daySums(ceilingWm2);
   const seasons = new Map(sources.map((source) => [source, seasonalOdds(source.ghiWm2, ceilingWm2)]));
   const hourCeilings = new Float64Array(hoursPerYear);
 
-  const moveUnderSun = (source: IrradianceYear, fromDay: number, into: IrradianceYear, day: number): void => {
+  // A day that hardly has sun on one of the two dates stays: the date keeps its own weather.
+  const stays = (fromDay: number, day: number): boolean =>
+    fromDay === day || most[fromDay]! < leastDayWhPerM2 || most[day]! < leastDayWhPerM2;
+
+  const shareOf = (source: IrradianceYear, fromDay: number): number =>
+    Math.min(0.999, days.get(source)![fromDay]! / most[fromDay]!);
+
+  const movedSum: SunTransfer['movedSum'] = (source, fromDay, day) => {
+    if (stays(fromDay, day)) return days.get(source)![day]!;
+    const share = shareOf(source, fromDay);
     const season = seasons.get(source)!;
+    const odds = (share / (1 - share)) * (season[day]! / season[fromDay]!);
+    return (most[day]! * odds) / (1 + odds);
+  };
+
+  const moveUnderSun = (source: IrradianceYear, fromDay: number, into: IrradianceYear, day: number): void => {
     const { ghiWm2 } = into;
     const [first, firstFrom] = [day * 24, fromDay * 24];
-    const share = Math.min(0.999, sumOfDay(source.ghiWm2, fromDay) / most[fromDay]!);
-    const odds = (share / (1 - share)) * (season[day]! / season[fromDay]!);
+    const share = shareOf(source, fromDay);
     for (let i = 0; i < 24; i++) {
       const bright = outside[firstFrom + i]! > leastHourWm2;
       const clearness = bright ? source.ghiWm2[firstFrom + i]! / outside[firstFrom + i]! : share * 0.7;
@@ -52,7 +68,7 @@ export function createSunTransfer(place: WeatherPlace, sources: readonly Irradia
       // Measured hours may be brighter than the clearest sky; they are let be.
       hourCeilings[first + i] = Math.max(ceilingWm2[first + i]!, 1.002 * ghiWm2[first + i]!);
     }
-    restoreSum(ghiWm2, hourCeilings, first, first + 24, (most[day]! * odds) / (1 + odds));
+    restoreSum(ghiWm2, hourCeilings, first, first + 24, movedSum(source, fromDay, day));
     for (let i = 0; i < 24; i++) {
       const [h, from] = [first + i, firstFrom + i];
       const diffuse = source.ghiWm2[from]! > 0 ? Math.min(1, source.dhiWm2[from]! / source.ghiWm2[from]!) : 1;
@@ -63,11 +79,11 @@ export function createSunTransfer(place: WeatherPlace, sources: readonly Irradia
   };
   return {
     moveDay: (source, fromDay, into, day) => {
-      const sunless = most[fromDay]! < leastDayWhPerM2 || most[day]! < leastDayWhPerM2;
-      if (sunless || fromDay === day) copyDay(source, day, into, day);
+      if (stays(fromDay, day)) copyDay(source, day, into, day);
       else moveUnderSun(source, fromDay, into, day);
     },
-    ceilingWm2,
+    movedSum,
+    clearDays: most,
   };
 }
 
@@ -90,22 +106,9 @@ function copyDay(source: IrradianceYear, fromDay: number, into: IrradianceYear, 
   into.dhiWm2.set(source.dhiWm2.subarray(from, from + 24), day * 24);
 }
 
-function sumOfDay(hours: Float64Array, day: number): number {
-  let sum = 0;
-  for (let h = day * 24; h < day * 24 + 24; h++) sum += hours[h]!;
-  return sum;
-}
-
-/** Sets beam and diffuse in proportion to a global irradiance that was changed hour by hour. */
-export function followGlobal(year: IrradianceYear, globalBefore: Float64Array): void {
-  for (let h = 0; h < hoursPerYear; h++) {
-    if (globalBefore[h]! <= 0) {
-      year.dhiWm2[h] = year.ghiWm2[h]!;
-      year.dniWm2[h] = 0;
-      continue;
-    }
-    const ratio = year.ghiWm2[h]! / globalBefore[h]!;
-    year.dhiWm2[h]! *= ratio;
-    year.dniWm2[h]! *= ratio;
-  }
+/** Sums of the 365 days of an hourly year. */
+function daySums(hours: Float64Array): Float64Array {
+  const sums = new Float64Array(365);
+  for (let h = 0; h < hoursPerYear; h++) sums[Math.floor(h / 24)]! += hours[h]!;
+  return sums;
 }

@@ -1,13 +1,17 @@
+import { OutOfRangeError } from '@wintergap/ground';
 import type { NamedFile, Site } from '@wintergap/site';
 import { fromSite } from '@wintergap/site';
 import {
   judgementOf,
   judgeWeather,
+  type MadePlace,
   type MonthlyMeans,
+  type MonthSpread,
   makeYear,
   moveToElevation,
   RejectedWeatherError,
   readWeatherFile,
+  spreadOfMadeYears,
   type WeatherPlace,
   type WeatherYear,
 } from '@wintergap/weather';
@@ -25,16 +29,41 @@ import { PreparedCache } from './prepared-cache.js';
 export function siteWeather(site: Site, prepared = new PreparedCache()): WeatherYear {
   const { place, weather } = site;
   return prepared.get('weather', [weather, place, site.name, site.snow.days], () => {
-    const where = { latitudeDeg: place.latitude, longitudeDeg: place.longitude, utcOffsetH: place.utcOffset };
-    if ('months' in weather) {
-      const means = monthlyMeans(weather.months);
-      const made = fromSite(site, 'weather.months', () =>
-        makeYear(means, { ...where, name: site.name, elevationM: place.elevation }, { seed: weather.seed }),
-      );
-      return { ...made, judgement: judgementOf(made.source, made.notices) };
-    }
-    return readYear(weather.file, site, prepared);
+    return 'months' in weather ? madeWeather(site, weather.seed, 0) : readYear(weather.file, site, prepared);
   });
+}
+
+/**
+ * A year made from the site's monthly means, with a chance of its own.
+ *
+ * @param spread of the months about their means, in multiples of a measured one; 0 for none
+ * @throws SiteError when no year can have the monthly means, or the site has none
+ */
+export function madeWeather(site: Site, seed: number, spread: number): WeatherYear {
+  const made = fromSite(site, 'weather.months', () => makeYear(meansOf(site), placeOf(site), { seed, spread }));
+  return { ...made, judgement: judgementOf(made.source, made.notices) };
+}
+
+/**
+ * What a spread of the months comes to in years made from the site's monthly means.
+ *
+ * @param spread in multiples of a measured one
+ * @throws SiteError when no year can have the monthly means, or the site has none
+ */
+export const madeSpread = (site: Site, spread: number): MonthSpread =>
+  fromSite(site, 'weather.months', () => spreadOfMadeYears(meansOf(site), placeOf(site), spread));
+
+const placeOf = ({ name, place }: Site): MadePlace => ({
+  latitudeDeg: place.latitude,
+  longitudeDeg: place.longitude,
+  utcOffsetH: place.utcOffset,
+  name,
+  elevationM: place.elevation,
+});
+
+function meansOf({ weather }: Site): MonthlyMeans {
+  if ('months' in weather) return monthlyMeans(weather.months);
+  throw new OutOfRangeError('made years need weather from monthly means, got a file');
 }
 
 /**
