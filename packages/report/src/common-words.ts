@@ -1,4 +1,4 @@
-import type { CommonAnswer, CommonFigures, PairedDifference } from '@wintergap/study';
+import type { CommonAnswer, CommonFigures, PairedDifference, SnowRange } from '@wintergap/study';
 import { count, figure } from './figures.js';
 
 // How what common years say is put in words: text pages and the HTML page take them from here.
@@ -41,8 +41,25 @@ export function usualAndBad({ ranked: { generatorHours } }: CommonFigures): stri
   return `${figure(generatorHours.usual.value)} h in a usual year, one year in ten ${figure(generatorHours.oneInTen.value)} h or more`;
 }
 
-/** The answer of a comparison in one or two sentences: a winner that chance does not explain, or a tie named as one. */
-export function comparisonInWords(siteName: string, answer: CommonAnswer): string {
+/**
+ * The answer of a comparison in one or two sentences: a winner that chance does not explain, or a tie named as one; where
+ * the order hangs on what snow does, that, and no winner.
+ */
+export function comparisonInWords(siteName: string, answer: CommonAnswer, snow: SnowRange | null = null): string {
+  const { leaders, designs } = answer;
+  if (!snow || designs.length < 2) return orderInWords(siteName, answer);
+  if (snow.steady.length === 0) {
+    const which = answer.merit === 'generatorHours' ? 'runs the engine least' : 'leaves the least load dark';
+    return `${siteName}: snow decides which design ${which}: ${namesInWords(snow.none.leaders)} where it never lies on an array, ${namesInWords(snow.full.leaders)} where it covers them whole; with the snow of the site file ${namesInWords(leaders)}.`;
+  }
+  const stands =
+    snow.steady.length === leaders.length
+      ? 'That stands whatever snow does to the arrays.'
+      : `Whatever snow does to the arrays, ${namesInWords(snow.steady)} ${snow.steady.length === 1 ? 'stays' : 'stay'} among the best.`;
+  return `${orderInWords(siteName, answer)} ${stands}`;
+}
+
+function orderInWords(siteName: string, answer: CommonAnswer): string {
   const { leaders, merit, leftOut } = answer;
   const [base] = answer.designs;
   if (!base) return '';

@@ -3,6 +3,7 @@ export { type CommonYears, type CommonYearsWish, commonYears, usualCommonYears }
 export type { Merit } from './common/merit.js';
 export type { PairedDifference, YearsMean } from './common/paired-difference.js';
 export { type CommonRun, type CommonWish, type NamedSite, runDesigns } from './common/run-designs.js';
+export { type SnowRange, snowCovers, snowRange } from './common/snow-range.js';
 export { type NamedResult, reasonRuns, type VariantReasons, variantReasons } from './compare/variant-reasons.js';
 export type { DesignAxis } from './design/axis.js';
 export { type DesignOrder, designCount, type SweepPart, wholeSweep } from './design/order.js';
@@ -33,6 +34,7 @@ export { planSweep, type SweepPlan } from './sweep/plan.js';
 export { resultColumns, type SweepResults, type SweepRow, sweepResults } from './sweep/row.js';
 export { runSweep } from './sweep/run.js';
 export { type BestTilts, bestTilts, type TiltAim, type TiltChoice } from './tilt/best-tilts.js';
+export type { EngineTilts, TiltSpan, TriedTilt } from './tilt/engine-tilts.js';
 export type { CabinetChoice } from './weigh/cabinet-weights.js';
 export type { ChargerSize, ChargerSizes } from './weigh/charger-sizes.js';
 export type { EffectWeight } from './weigh/effect-weights.js';

@@ -1,11 +1,25 @@
 import { compareHtml, compareText, costText, type NamedYear, whyText } from '@wintergap/report';
 import { lifeCycleOfYear, readCosts } from '@wintergap/seasonal';
 import { inputFiles } from '@wintergap/site';
-import { reasonRuns, rerunOf, type VariantReasons, variantReasons } from '@wintergap/study';
+import {
+  reasonRuns,
+  rerunOf,
+  type SnowRange,
+  snowCovers,
+  snowRange,
+  type VariantReasons,
+  variantReasons,
+} from '@wintergap/study';
 import { contractOf } from '@wintergap/tally';
 import { PreparedCache } from '@wintergap/year';
 import type { Command } from 'commander';
-import { addCommonYearsOptions, type CommonYearsOptions, commonJson, commonYearsOf } from '../common-years.js';
+import {
+  addCommonYearsOptions,
+  type CommonYearsOptions,
+  commonJson,
+  commonWish,
+  commonYearsOf,
+} from '../common-years.js';
 import { checkOutputs } from '../output-place.js';
 import { countProgress } from '../progress.js';
 import { runDesigns } from '../run-designs.js';
@@ -41,17 +55,27 @@ export function addCompare(program: Command): void {
       const designs = runDesigns(site, prepared);
       const sites = designs.map(({ name, result }) => ({ name, site: result.site }));
       const common = await commonYearsOf(sites, options);
-      if (options.html) writeWhole(options.html, await compareHtml(designs, common, units), inputFiles(site));
+      const snow = snowCovers(designs.map(({ result }) => result))
+        ? await snowRange(
+            sites.filter(({ name }) => !common.leftOut.includes(name)),
+            common.leaders,
+            commonWish(options),
+          )
+        : null;
+      if (options.html) writeWhole(options.html, await compareHtml(designs, common, units, snow), inputFiles(site));
       const reasons = options.why ? reasonsOf(designs, prepared) : null;
       if (options.json && reasons) process.stdout.write(`${JSON.stringify(reasons, null, 2)}\n`);
       else if (options.json) {
         const summaries = designs.map(({ name, result }, d) => [
           name,
-          { ...contractOf(result.summary), common: commonJson(common, common.designs[d]!) },
+          {
+            ...contractOf(result.summary),
+            common: { ...commonJson(common, common.designs[d]!), ...snowJson(snow, name) },
+          },
         ]);
         process.stdout.write(`${JSON.stringify(Object.fromEntries(summaries), null, 2)}\n`);
       } else {
-        process.stdout.write(`${compareText(designs, common, units)}\n`);
+        process.stdout.write(`${compareText(designs, common, units, snow)}\n`);
         if (costs) {
           const priced = designs.map(({ name, result }) => ({ name, cost: lifeCycleOfYear(result, costs) }));
           process.stdout.write(`\n${costText(priced, costs.years)}\n`);
@@ -60,6 +84,14 @@ export function addCompare(program: Command): void {
       }
     });
 }
+
+/** Whether a design leads in the extremes of snow, and whatever the snow does. */
+const snowJson = (snow: SnowRange | null, name: string) =>
+  snow && {
+    leadsWithoutSnow: snow.none.leaders.includes(name),
+    leadsFullyCovered: snow.full.leaders.includes(name),
+    leadsWhateverSnowDoes: snow.steady.includes(name),
+  };
 
 function reasonsOf([base, ...variants]: readonly NamedYear[], prepared: PreparedCache): VariantReasons[] {
   if (!base) return [];

@@ -3,12 +3,13 @@ import { tiltText } from '@wintergap/report';
 import { designOf } from '@wintergap/site';
 import { type BestTilts, bestTilts } from '@wintergap/study';
 import type { Command } from 'commander';
+import { addCommonYearsOptions, type CommonYearsOptions, commonWish } from '../common-years.js';
 import { InputError } from '../input-error.js';
 import { countProgress } from '../progress.js';
 import { unitsOption } from '../units-option.js';
 import { type AcceptWeather, acceptWeather, loadAccepting, trustJson, trustOf, withTrust } from '../weather-trust.js';
 
-interface TiltOptions extends AcceptWeather {
+interface TiltOptions extends AcceptWeather, CommonYearsOptions {
   array?: string;
   months?: string;
   variant?: string;
@@ -16,22 +17,20 @@ interface TiltOptions extends AcceptWeather {
   units?: string;
 }
 
-/** Years that a search usually takes, for the progress bar. */
-const usualRuns = 90;
-
 export function addTilt(program: Command): void {
-  program
+  const command = program
     .command('tilt')
-    .description('the best tilt of an array, and the best two by season with their dates')
+    .description('the range of best tilts of an array, and the best two by season with their dates')
     .argument('<site>', 'site file (YAML)')
     .option('--array <name>', 'which array; the first with a tilt to choose unless given')
     .option('--months <list>', 'the dark months, such as 11,12,1; those with the least sun for the load unless given')
     .option('--variant <name>', 'a variant of the site file instead of its base design')
     .option(...acceptWeather)
     .option('--json', 'print one JSON document')
-    .option('--units <system>', 'metric or us, instead of what the site file says')
+    .option('--units <system>', 'metric or us, instead of what the site file says');
+  addCommonYearsOptions(command)
     .addHelpText('after', '\nExample:\n  wintergap tilt examples/kettle-pond.yaml --months 11,12,1')
-    .action((file: string, options: TiltOptions) => {
+    .action(async (file: string, options: TiltOptions) => {
       const design = designOf(loadAccepting(file, options), options.variant);
       const units = unitsOption(options.units, design.units);
       const months = monthsOption(options.months);
@@ -39,9 +38,8 @@ export function addTilt(program: Command): void {
       const progress = countProgress('years');
       let tilts: BestTilts;
       try {
-        tilts = asInputError(options.array, () =>
-          bestTilts(design, options.array, months, (done) => progress.reached(done, Math.max(usualRuns, done))),
-        );
+        const wish = { ...commonWish(options), onYear: progress.reached };
+        tilts = await asInputError(options.array, () => bestTilts(design, options.array, months, wish));
       } finally {
         progress.stop();
       }
@@ -59,9 +57,9 @@ function monthsOption(list: string | undefined): number[] | undefined {
 }
 
 /** An array that is not there, or has no tilt, is wrong use of the program. */
-function asInputError<Result>(array: string | undefined, make: () => Result): Result {
+async function asInputError<Result>(array: string | undefined, make: () => Promise<Result>): Promise<Result> {
   try {
-    return make();
+    return await make();
   } catch (error) {
     if (error instanceof OutOfRangeError) throw new InputError(`--array${array ? ` ${array}` : ''}: ${error.message}`);
     throw error;

@@ -1,5 +1,5 @@
 import type { UnitSystem } from '@wintergap/quantity';
-import type { CommonAnswer } from '@wintergap/study';
+import type { CommonAnswer, SnowRange } from '@wintergap/study';
 import { yearsInWords } from '../common-words.js';
 import { compareHeadline, type NamedYear } from '../text/compare.js';
 import { weatherLine } from '../text/weather-line.js';
@@ -10,13 +10,18 @@ import { pageText, section } from './frame.js';
 import { html } from './markup.js';
 
 /** The report of several designs side by side, the first being the base. */
-export function comparePage(designs: readonly NamedYear[], answer: CommonAnswer, units: UnitSystem): string {
+export function comparePage(
+  designs: readonly NamedYear[],
+  answer: CommonAnswer,
+  units: UnitSystem,
+  snow: SnowRange | null = null,
+): string {
   const base = designs[0]!.result;
   const hasEngine = designs.some(({ result }) => result.summary.generator.hours > 0);
   return pageText({
     title: `${base.site.name}: designs side by side`,
     place: placeText(base, units),
-    answer: [weatherLine(base.weather.judgement ?? null), compareHeadline(designs, answer)].join('\n').trim(),
+    answer: [weatherLine(base.weather.judgement ?? null), compareHeadline(designs, answer, snow)].join('\n').trim(),
     sections: [
       answer.weather.count > 1 &&
         answer.merit === 'generatorHours' &&

@@ -1,5 +1,5 @@
 import type { UnitSystem } from '@wintergap/quantity';
-import type { CommonAnswer } from '@wintergap/study';
+import type { CommonAnswer, SnowRange } from '@wintergap/study';
 import type { YearResult } from '@wintergap/year';
 import type { NamedYear } from '../text/compare.js';
 import type { YearPageSettings } from './year-page.js';
@@ -22,7 +22,8 @@ export async function compareHtml(
   designs: readonly NamedYear[],
   answer: CommonAnswer,
   units: UnitSystem,
+  snow: SnowRange | null = null,
 ): Promise<string> {
   const { comparePage } = await import('./report.js');
-  return comparePage(designs, answer, units);
+  return comparePage(designs, answer, units, snow);
 }

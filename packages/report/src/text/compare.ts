@@ -1,6 +1,6 @@
 import { monthInWords, monthNames } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
-import type { CommonAnswer } from '@wintergap/study';
+import type { CommonAnswer, SnowRange } from '@wintergap/study';
 import { engineTimes, longestDaysBetween } from '@wintergap/tally';
 import type { YearResult } from '@wintergap/year';
 import { comparisonInWords, yearsAgreeing } from '../common-words.js';
@@ -22,11 +22,17 @@ export interface NamedYear {
  * Designs side by side, 80 columns, answer first: what the common years say, then the year of the file by its parts.
  *
  * @param answer of the same designs in the same order
+ * @param snow the same in the two extremes of snow on the arrays; `null` where it never lies there
  */
-export function compareText(designs: readonly NamedYear[], answer: CommonAnswer, units: UnitSystem): string {
+export function compareText(
+  designs: readonly NamedYear[],
+  answer: CommonAnswer,
+  units: UnitSystem,
+  snow: SnowRange | null = null,
+): string {
   return [
     weatherLine(designs[0]!.result.weather.judgement ?? null),
-    compareHeadline(designs, answer),
+    compareHeadline(designs, answer, snow),
     commonPicture(answer),
     commonTable(answer, units),
     totalsTable(designs, units),
@@ -39,9 +45,13 @@ export function compareText(designs: readonly NamedYear[], answer: CommonAnswer,
 }
 
 /** The sentences that answer: designs that must not be built so, then the best of the others. */
-export function compareHeadline(designs: readonly NamedYear[], answer: CommonAnswer): string {
+export function compareHeadline(
+  designs: readonly NamedYear[],
+  answer: CommonAnswer,
+  snow: SnowRange | null = null,
+): string {
   const stop = stopNamesText(designs);
-  const best = comparisonInWords(designs[0]!.result.site.name, answer);
+  const best = comparisonInWords(designs[0]!.result.site.name, answer, snow);
   return [stop, best]
     .filter((sentence) => sentence !== '')
     .map((sentence) => wrap(sentence))

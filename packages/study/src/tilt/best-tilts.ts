@@ -1,16 +1,21 @@
 import type { Site } from '@wintergap/site';
 import { bestTilt, bestTwoTilts, type TiltPeriod } from '@wintergap/year';
-import { engineScore, lightOn, type TiltTrial, tiltTrials } from './tilt-trials.js';
+import { type CommonFigures, commonAnswer } from '../common/common-answer.js';
+import { type CommonRun, type CommonWish, runDesigns } from '../common/run-designs.js';
+import { snowRange } from '../common/snow-range.js';
+import { type EngineTilts, engineTilts, type TiltCandidate } from './engine-tilts.js';
+import { lightOn, type TiltTrial, type TiltTrials, tiltKey, tiltTrials } from './tilt-trials.js';
 
-/** What a tilt is best for. */
-export type TiltAim = 'year' | 'dark months' | 'engine';
+/** What a tilt catches most light for. */
+export type TiltAim = 'year' | 'dark months';
 
-/** One way to tilt an array and the year it makes. */
-export interface TiltChoice extends Omit<TiltTrial, 'dailyWhM2'> {
+/** One way to tilt an array: its light in the file's year, and what the engine does over the common years. */
+export interface TiltChoice {
   tilts: TiltPeriod[];
   /** Light on the cells, after skyline, glass, snow and dirt, kWh/m2. */
   yearKWhM2: number;
   darkMonthsKWhM2: number;
+  engine: Pick<CommonFigures, 'ranked' | 'generatorHours' | 'fuelLitres'>;
 }
 
 export interface BestTilts {
@@ -19,107 +24,128 @@ export interface BestTilts {
   mount: 'fixed' | 'pole';
   /** 1 to 12. */
   darkMonths: number[];
+  /** The common years behind the engine hours. */
+  weather: CommonRun['weather'];
   asDesigned: TiltChoice;
   /** One tilt all year, and two with the dates on which they are set, the dark season's first. */
   best: Record<TiltAim, { one: TiltChoice; two: TiltChoice }>;
-  /**
-   * Single tilts tried around the best whose engine hours are within two runs of its own: hours are lumpy, and chance
-   * picks among these. `null` without engine hours.
-   */
-  alike: { fromDeg: number; toDeg: number; withinHours: number } | null;
-  runs: number;
+  /** What the engine says of one tilt all year, and of the dark season's tilt where the bright season has its own. */
+  engine: { one: EngineTilts; dark: EngineTilts & { bright: TiltPeriod; from: number } };
 }
 
 /** Share by which the light of the whole year counts where the dark months decide: enough to settle what they leave open. */
 const yearBesideDark = 1e-3;
-/** Two-tilt years that are run in search of the fewest engine hours; the light needs none of its own. */
-const mostTwoTiltRuns = 30;
-/** Runs of the engine by which two designs must differ to be told apart. */
-const lumpyRuns = 2;
+/** Steps in which tilts are tried for the engine, degrees: finer ones chance alone tells apart. */
+const stepDeg = 5;
+const flattestDeg = 15;
+const everyMonth = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12];
 
 /**
- * The best tilts of one array by light on its cells and by engine hours, the rest of the design staying as it is.
+ * The best tilts of one array: by light on its cells in the file's year, and by engine hours over common years, the rest
+ * of the design staying as it is.
  *
- * Light by date is that of single-tilt years put together day by day, so only the engine needs years of their own.
+ * Light by date is that of single-tilt years put together day by day. Engine hours come in whole runs, so they are told
+ * over many years, in steps of five degrees, and as the range of tilts that chance does not tell apart.
  *
  * @param arrayName which array; the first with a tilt to choose unless given
  * @param monthsWanted 1 to 12; the three with the least sun for the load unless given
  * @throws OutOfRangeError when there is no such array, or its mount leaves no tilt to choose
  */
-export function bestTilts(
+export async function bestTilts(
   design: Site,
   arrayName?: string,
   monthsWanted?: readonly number[],
-  onRun: (done: number) => void = () => {},
-): BestTilts {
-  const trials = tiltTrials(design, arrayName, onRun);
+  wish: CommonWish = {},
+): Promise<BestTilts> {
+  const trials = tiltTrials(design, arrayName);
   const darkMonths = monthsWanted ?? trials.darkSeason.months;
-  const { latitude } = design.place;
-  const single = (tiltDeg: number) => trials.at([{ fromDay: 0, tiltDeg }]);
-  const everyMonth = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12];
-  const yearLight = (of: readonly TiltPeriod[]) => lightOn(of, trials.at, everyMonth);
-  const darkLight = (of: readonly TiltPeriod[]) => lightOn(of, trials.at, darkMonths);
+  const light = lightSearch(trials, darkMonths, design.place.latitude);
+  const asDesigned = trials.tiltsAsDesigned;
+  const [dark, bright] = seasonsOf(asDesigned, light.best.year.two);
 
-  const choice = (trial: TiltTrial, tilts: TiltPeriod[]): TiltChoice => {
-    const whole = [{ fromDay: 0, tiltDeg: 0 }];
-    const { dailyWhM2, ...rest } = trial;
-    return {
-      ...rest,
-      tilts,
-      yearKWhM2: lightOn(whole, () => trial, everyMonth),
-      darkMonthsKWhM2: lightOn(whole, () => trial, darkMonths),
-    };
-  };
-  const best = (score: (tilts: readonly TiltPeriod[]) => number) => {
-    const one = [{ fromDay: 0, tiltDeg: bestTilt((tiltDeg) => score([{ fromDay: 0, tiltDeg }])).tiltDeg }];
-    const two = bestTwoTilts(score, latitude).tilts;
-    return { one: choice(trials.at(one), one), two: choice(trials.at(two), two) };
-  };
-
-  const year = best(yearLight);
-  const dark = best((tilts) => darkLight(tilts) + yearBesideDark * yearLight(tilts));
-  const runsBefore = trials.runs();
-  const searched = best((tilts) =>
-    trials.isKnown(tilts) || tilts.length === 1 || trials.runs() < runsBefore + mostTwoTiltRuns
-      ? engineScore(trials.at(tilts))
-      : Number.NEGATIVE_INFINITY,
+  const singles = tiltsToTry(trials.limits, [asDesigned, light.best.year.one, light.best['dark months'].one]);
+  const ofOne = (tiltDeg: number) => [{ fromDay: 0, tiltDeg }];
+  const ofDark = (tiltDeg: number) => [{ ...dark, tiltDeg }, bright];
+  const steep = tiltsToTry(trials.limits, asDesigned.length === 2 ? [[dark]] : [light.best['dark months'].one]).filter(
+    (tiltDeg) => tiltDeg >= bright.tiltDeg,
   );
-  const asDesigned = choice(trials.asDesigned, trials.tiltsAsDesigned);
-  // Hours are lumpy, and a search can stop on a lump: what light or the designer chose may be as good.
-  const least = (how: 'one' | 'two', count: number) =>
-    [searched[how], dark[how], year[how], asDesigned]
-      .filter(({ tilts }) => tilts.length === count)
-      .reduce((found, other) => (engineScore(other) > engineScore(found) ? other : found));
-  const engine = { one: least('one', 1), two: least('two', 2) };
-  // The designer's tilt may lie between the whole degrees that were tried.
-  single(engine.one.tilts[0]!.tiltDeg);
+  const candidates = (tilts: readonly number[], of: (tiltDeg: number) => TiltPeriod[]): TiltCandidate[] =>
+    tilts.map((tiltDeg) => ({ tiltDeg, name: tiltKey(of(tiltDeg)), darkLight: light.dark(of(tiltDeg)) }));
+  const one = candidates(singles, ofOne);
+  const two = candidates(steep, ofDark);
+
+  const grid = [...singles.map(ofOne), ...steep.map(ofDark)];
+  const choices = [asDesigned, ...Object.values(light.best).flatMap((of) => [of.one, of.two])];
+  const named = new Map([...grid, ...choices].map((tilts) => [tiltKey(tilts), trials.designAt(tilts)]));
+  const run = await runDesigns(
+    Array.from(named, ([name, site]) => ({ name, site })),
+    wish,
+  );
+  const gridNames = [...new Set(grid.map(tiltKey))];
+  const snow = trials.snowLies
+    ? await snowRange(
+        gridNames.map((name) => ({ name, site: named.get(name)! })),
+        [],
+        wish,
+      )
+    : null;
+
+  const figures = new Map(commonAnswer(run).designs.map((of) => [of.name, of]));
+  const choice = (tilts: TiltPeriod[]): TiltChoice => ({
+    tilts,
+    yearKWhM2: light.year(tilts),
+    darkMonthsKWhM2: light.dark(tilts),
+    engine: figures.get(tiltKey(tilts))!,
+  });
+  const bestOf = (aim: TiltAim) => ({ one: choice(light.best[aim].one), two: choice(light.best[aim].two) });
+  const designedOne = asDesigned.length === 1 ? asDesigned[0]!.tiltDeg : null;
+  const designedDark = asDesigned.length === 2 ? dark.tiltDeg : null;
   return {
     siteName: design.name,
     array: trials.arrayName,
     mount: trials.mount,
     darkMonths: [...darkMonths],
-    asDesigned,
-    best: { year, 'dark months': dark, engine },
-    alike: alikeTilts(
-      engine.one,
-      trials.singles().map((tiltDeg) => ({ tiltDeg, trial: single(tiltDeg) })),
-    ),
-    runs: trials.runs(),
+    weather: run.weather,
+    asDesigned: choice(asDesigned),
+    best: { year: bestOf('year'), 'dark months': bestOf('dark months') },
+    engine: {
+      one: engineTilts(one, run, snow, designedOne),
+      dark: { ...engineTilts(two, run, snow, designedDark), bright, from: dark.fromDay },
+    },
   };
 }
 
-function alikeTilts(
-  { outcome: least, tilts }: TiltChoice,
-  tried: readonly { tiltDeg: number; trial: TiltTrial }[],
-): BestTilts['alike'] {
-  if (least.starts === 0) return null;
-  const withinHours = (lumpyRuns * least.generatorHours) / least.starts;
-  const isAlike = ({ outcome }: TiltTrial) => outcome.generatorHours <= least.generatorHours + withinHours;
-  const sorted = [...tried].sort((one, other) => one.tiltDeg - other.tiltDeg);
-  const at = sorted.findIndex(({ tiltDeg }) => tiltDeg === tilts[0]!.tiltDeg);
-  let from = at;
-  while (from > 0 && isAlike(sorted[from - 1]!.trial)) from--;
-  let to = at;
-  while (to < sorted.length - 1 && isAlike(sorted[to + 1]!.trial)) to++;
-  return { fromDeg: sorted[from]!.tiltDeg, toDeg: sorted[to]!.tiltDeg, withinHours };
+/** The tilts with the most light, one all year and two by date. */
+function lightSearch(trials: TiltTrials, darkMonths: readonly number[], latitude: number) {
+  const at = (tilts: readonly TiltPeriod[]): TiltTrial => trials.at(tilts);
+  const year = (of: readonly TiltPeriod[]) => lightOn(of, at, everyMonth);
+  const dark = (of: readonly TiltPeriod[]) => lightOn(of, at, darkMonths);
+  const limits = { minTiltDeg: trials.limits.fromDeg, maxTiltDeg: trials.limits.toDeg };
+  const best = (score: (tilts: readonly TiltPeriod[]) => number) => ({
+    one: [{ fromDay: 0, tiltDeg: bestTilt((tiltDeg) => score([{ fromDay: 0, tiltDeg }]), limits).tiltDeg }],
+    two: bestTwoTilts(score, latitude, limits).tilts as TiltPeriod[],
+  });
+  return {
+    year,
+    dark,
+    best: {
+      year: best(year),
+      'dark months': best((tilts) => dark(tilts) + yearBesideDark * year(tilts)),
+    },
+  };
+}
+
+/** The dark season's tilt and the bright season's: of the design where it has two, otherwise those with the most light. */
+function seasonsOf(asDesigned: readonly TiltPeriod[], brightest: readonly TiltPeriod[]): [TiltPeriod, TiltPeriod] {
+  const [first, second] = asDesigned.length === 2 ? asDesigned : brightest;
+  return first!.tiltDeg >= second!.tiltDeg ? [first!, second!] : [second!, first!];
+}
+
+/** Every fifth degree, and the whole-year tilts given, flattest first. */
+function tiltsToTry({ fromDeg, toDeg }: TiltTrials['limits'], besides: readonly (readonly TiltPeriod[])[]): number[] {
+  const tilts = new Set(besides.filter((periods) => periods.length === 1).map((periods) => periods[0]!.tiltDeg));
+  for (let tilt = Math.max(flattestDeg, Math.ceil(fromDeg / stepDeg) * stepDeg); tilt <= toDeg; tilt += stepDeg) {
+    tilts.add(tilt);
+  }
+  return [...tilts].sort((one, other) => one - other);
 }

@@ -1,30 +1,28 @@
 import { daysPerYear, monthOfDay, OutOfRangeError } from '@wintergap/ground';
 import type { Site } from '@wintergap/site';
-import type { DarkSeason, TiltPeriod, YearResult } from '@wintergap/year';
-import { type Outcome, outcomeOf } from '../outcome.js';
+import type { TiltPeriod, YearResult } from '@wintergap/year';
+import { snowCovers } from '../common/snow-range.js';
 import { rerunOf } from '../rerun.js';
-import { yearFigures } from '../year-figures.js';
 
 /** A year with an array tilted in one way. */
 export interface TiltTrial {
   /** Light on the cells of each day, after skyline, glass, snow and dirt, Wh/m2. */
   dailyWhM2: Float64Array;
-  outcome: Outcome;
 }
 
-/** The years of one array's tilts; each is run once. */
+/** The file's years of one array's tilts; each is run once. */
 export interface TiltTrials {
   arrayName: string;
   mount: 'fixed' | 'pole';
-  asDesigned: TiltTrial;
-  /** Of the design as it is, 1 for January. */
-  darkSeason: DarkSeason;
   tiltsAsDesigned: TiltPeriod[];
+  /** What the mount can do. */
+  limits: { fromDeg: number; toDeg: number };
+  /** Whether snow ever lies on the array in the file's year. */
+  snowLies: boolean;
+  /** Of the design as it is. */
+  darkSeason: YearResult['summary']['darkSeason'];
   at(tilts: readonly TiltPeriod[]): TiltTrial;
-  isKnown(tilts: readonly TiltPeriod[]): boolean;
-  /** Tilts that were tried for the whole year, degrees. */
-  singles(): number[];
-  runs(): number;
+  designAt(tilts: readonly TiltPeriod[]): Site;
 }
 
 type SiteArray = Site['arrays'][number];
@@ -34,44 +32,39 @@ const isTilted = (mount: SiteArray['mount']): mount is TiltedMount =>
   mount.kind === 'fixed' || mount.kind === 'seasonal' || mount.kind === 'pole';
 
 /** @throws OutOfRangeError when there is no such array, or its mount leaves no tilt to choose */
-export function tiltTrials(design: Site, wanted: string | undefined, onRun: (done: number) => void): TiltTrials {
+export function tiltTrials(design: Site, wanted: string | undefined): TiltTrials {
   const { array, mount } = arrayToTilt(design, wanted);
-  let runs = 0;
-  const rerun = rerunOf(() => onRun(++runs));
+  const rerun = rerunOf();
   const own = rerun(design);
-  const { darkSeason } = own.summary;
-  const trialOf = (result: YearResult): TiltTrial => ({
-    dailyWhM2: dailyLight(result, array.name),
-    outcome: outcomeOf({ own: result, common: [yearFigures(result)] }, darkSeason.month),
-  });
   const known = new Map<string, TiltTrial>();
-  const singles = new Set<number>();
+  const designAt = (tilts: readonly TiltPeriod[]): Site => {
+    const changed = { ...array, mount: tilted(mount, tilts) };
+    return { ...design, arrays: design.arrays.map((one) => (one === array ? changed : one)) };
+  };
   return {
     arrayName: array.name,
     mount: mount.kind === 'pole' ? 'pole' : 'fixed',
-    asDesigned: trialOf(own),
-    darkSeason,
     tiltsAsDesigned: tiltsOf(mount),
+    limits: { fromDeg: 0, toDeg: 90 },
+    snowLies: snowCovers([own]),
+    darkSeason: own.summary.darkSeason,
     at(tilts) {
-      const key = keyOf(tilts);
+      const key = tiltKey(tilts);
       const before = known.get(key);
       if (before) return before;
-      const changed = { ...array, mount: tilted(mount, tilts) };
-      const trial = trialOf(rerun({ ...design, arrays: design.arrays.map((one) => (one === array ? changed : one)) }));
+      const trial = { dailyWhM2: dailyLight(rerun(designAt(tilts)), array.name) };
       known.set(key, trial);
-      if (isOneTilt(tilts)) singles.add(tilts[0]!.tiltDeg);
       return trial;
     },
-    isKnown: (tilts) => known.has(keyOf(tilts)),
-    singles: () => [...singles],
-    runs: () => runs,
+    designAt,
   };
 }
 
 const isOneTilt = (tilts: readonly TiltPeriod[]) => tilts.every(({ tiltDeg }) => tiltDeg === tilts[0]!.tiltDeg);
 
-/** The same all year whatever the dates, when the tilts are equal. */
-const keyOf = (tilts: readonly TiltPeriod[]) => (isOneTilt(tilts) ? `${tilts[0]!.tiltDeg}` : JSON.stringify(tilts));
+/** A name for tilts: the same all year whatever the dates, when the tilts are equal. */
+export const tiltKey = (tilts: readonly TiltPeriod[]) =>
+  isOneTilt(tilts) ? `${tilts[0]!.tiltDeg}` : JSON.stringify(tilts);
 
 function arrayToTilt({ arrays }: Site, wanted: string | undefined): { array: SiteArray; mount: TiltedMount } {
   const standing = arrays.filter(({ strings }) => strings > 0);
@@ -141,7 +134,3 @@ function periodOn(tilts: readonly TiltPeriod[], day: number): number {
   });
   return latest;
 }
-
-/** Higher for fewer engine hours, then less fuel. A kWh that stays dark counts like an hour. */
-export const engineScore = ({ outcome }: Pick<TiltTrial, 'outcome'>): number =>
-  -outcome.generatorHours - outcome.darkKWh - outcome.fuelLitres / 1e4;
