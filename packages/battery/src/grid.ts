@@ -7,7 +7,7 @@
 export const coldestC = -50;
 export const hottestC = 60;
 const stepC = 10;
-export const temperatureNodes = (hottestC - coldestC) / stepC + 1;
+export const temperatureNodes: number = (hottestC - coldestC) / stepC + 1;
 export const stateNodes = 45;
 export const powerNodes = 25;
 

@@ -27,7 +27,7 @@ export interface LabelPoint {
 }
 
 /** Capacity at rate I/I10 over C10, at 25 degC: 1.67 at rest for the printed weight, 1 at the ten-hour rate. */
-export function capacityByRate(timesI10: number, rateWeight = copettiRateWeight): number {
+export function capacityByRate(timesI10: number, rateWeight: number = copettiRateWeight): number {
   return (1 + rateWeight) / (1 + rateWeight * Math.max(0, timesI10) ** rateExponent);
 }
 
@@ -40,7 +40,7 @@ export function capacityByTemperature(tempC: number): number {
  * Capacity to empty in `rateH` hours over C10, at 25 degC: the q that solves q = capacityByRate(10 q / rateH),
  * since a bank of q C10 emptied in rateH hours is emptied at q C10 / rateH amperes.
  */
-export function capacityByDischargeTime(rateH: number, rateWeight = copettiRateWeight): number {
+export function capacityByDischargeTime(rateH: number, rateWeight: number = copettiRateWeight): number {
   let low = 0;
   let high = 1 + rateWeight;
   for (let k = 0; k < 60; k++) {
@@ -52,7 +52,7 @@ export function capacityByDischargeTime(rateH: number, rateWeight = copettiRateW
 }
 
 /** Ten-hour capacity, Ah, of a bank labelled `capacityAh` at the `atRateH` hour rate. */
-export function tenHourAh(capacityAh: number, atRateH: number, rateWeight = copettiRateWeight): number {
+export function tenHourAh(capacityAh: number, atRateH: number, rateWeight: number = copettiRateWeight): number {
   return capacityAh / capacityByDischargeTime(atRateH, rateWeight);
 }
 

@@ -1,5 +1,5 @@
 /** Water split by one ampere-hour in one cell, g: 18.015 g/mol over 2 x 96485 C/mol x 1 h / 3600 s. */
-export const waterGramsPerAh = (18.015 * 3600) / (2 * 96485);
+export const waterGramsPerAh: number = (18.015 * 3600) / (2 * 96485);
 
 /**
  * Water a bank loses to gassing, g.
@@ -16,7 +16,7 @@ export function waterLossGrams(gassingAh: number, cells: number, recombination: 
  * Voltage at which splitting water takes up no heat from around it and gives none: its heat of formation, 285.83 kJ/mol
  * (CODATA), over the charge of two electrons.
  */
-export const waterSplittingV = 285_830 / (2 * 96485);
+export const waterSplittingV: number = 285_830 / (2 * 96485);
 
 /**
  * Energy that gas carries out of a bank, Wh: what went into splitting water and does not warm the cells. Gas that turns

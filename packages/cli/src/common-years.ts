@@ -1,4 +1,11 @@
-import { type CommonAnswer, type CommonFigures, commonAnswer, type NamedSite, runDesigns } from '@wintergap/study';
+import {
+  type CommonAnswer,
+  type CommonFigures,
+  type CommonWish,
+  commonAnswer,
+  type NamedSite,
+  runDesigns,
+} from '@wintergap/study';
 import { exceededLimits, PreparedCache, siteLimits } from '@wintergap/year';
 import type { Command } from 'commander';
 import { countProgress } from './progress.js';
@@ -20,7 +27,7 @@ export function addCommonYearsOptions(command: Command): Command {
 }
 
 /** The options as the study takes them. */
-export function commonWish({ years, seed, workers }: CommonYearsOptions) {
+export function commonWish({ years, seed, workers }: CommonYearsOptions): CommonWish {
   return {
     ...(years !== undefined && { years: wholeOption('--years', years, 1, 10_000) }),
     ...(seed !== undefined && { seed: wholeOption('--seed', seed, 0, 2 ** 32) }),
@@ -39,8 +46,17 @@ export async function commonYearsOf(designs: readonly NamedSite[], options: Comm
   }
 }
 
+/** One design over the common years, in a JSON document. */
+export interface CommonJson extends Omit<CommonFigures, 'name'> {
+  weather: CommonAnswer['weather'];
+  /** Whether no other design is better beyond chance. */
+  isLeader: boolean;
+  /** Names of those that are. */
+  beatenBy: readonly string[];
+}
+
 /** What the common years say of one design, as JSON carries it beside the summary of the file's year. */
-export function commonJson({ weather, leaders, beatenBy }: CommonAnswer, figures: CommonFigures) {
+export function commonJson({ weather, leaders, beatenBy }: CommonAnswer, figures: CommonFigures): CommonJson {
   const { name, ...rest } = figures;
   return { weather, ...rest, isLeader: leaders.includes(name), beatenBy: beatenBy[name] ?? [] };
 }

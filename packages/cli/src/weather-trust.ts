@@ -34,7 +34,12 @@ export function withTrust(trust: WeatherJudgement | undefined, answer: string): 
   return line === '' ? answer : `${line}\n\n${answer}`;
 }
 
+/** The weather's verdict in a JSON document. */
+export interface TrustJson extends Pick<WeatherJudgement, 'verdict' | 'line'> {
+  cautions: WeatherJudgement['notices'];
+}
+
 /** What the JSON of a command says of the weather it rests on. */
-export function trustJson({ verdict, line, notices }: WeatherJudgement) {
+export function trustJson({ verdict, line, notices }: WeatherJudgement): TrustJson {
   return { verdict, line, cautions: notices.filter(({ level }) => level !== 'note') };
 }

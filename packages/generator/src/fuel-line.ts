@@ -45,7 +45,7 @@ export function fuelFromEfficiency(
   kind: FuelKind,
   powerW: number,
   atFull: number,
-  atQuarter = 0.57 * atFull,
+  atQuarter: number = 0.57 * atFull,
 ): GeneratorFuel {
   mustLie('powerW', powerW, 1, 1e9);
   mustLie('efficiency at full power', atFull, 0.01, 0.6);

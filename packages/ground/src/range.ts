@@ -5,11 +5,11 @@
 export class OutOfRangeError extends RangeError {
   override readonly name = 'OutOfRangeError';
 
-  constructor(
-    message: string,
-    readonly key?: string,
-  ) {
+  readonly key: string | undefined;
+
+  constructor(message: string, key?: string) {
     super(message);
+    this.key = key;
   }
 }
 

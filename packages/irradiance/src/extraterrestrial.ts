@@ -57,7 +57,11 @@ export function sunsetHourAngleDeg(latitudeDeg: number, declination: number): nu
  *
  * @param day 0 on 1 January, 364 on 31 December
  */
-export function extraterrestrialDayWhM2(latitudeDeg: number, day: number, constantWm2 = solarConstantWm2): number {
+export function extraterrestrialDayWhM2(
+  latitudeDeg: number,
+  day: number,
+  constantWm2: number = solarConstantWm2,
+): number {
   return (24 / 360) * integral(latitudeDeg, day, sunsetHourAngleDeg(latitudeDeg, declinationDeg(day))) * constantWm2;
 }
 
@@ -75,7 +79,7 @@ export function extraterrestrialHourWhM2(
   day: number,
   fromDeg: number,
   toDeg: number,
-  constantWm2 = solarConstantWm2,
+  constantWm2: number = solarConstantWm2,
 ): number {
   const sunset = sunsetHourAngleDeg(latitudeDeg, declinationDeg(day));
   const from = Math.min(sunset, Math.max(-sunset, fromDeg));

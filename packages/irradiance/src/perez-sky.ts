@@ -17,7 +17,7 @@ const table = Float64Array.of(
 const columns = 7;
 
 /** Cosine of 85 degrees: the sun's aureole is not concentrated further when the sun is lower. */
-export const lowestAureoleCos = Math.cos(85 * rad);
+export const lowestAureoleCos: number = Math.cos(85 * rad);
 
 /**
  * Writes the brightness of the sun's surroundings and of the horizon, as shares of the diffuse irradiance, into

@@ -1,5 +1,5 @@
 /** How one kind of quantity is named, stored and shown. */
-interface DimensionFacts {
+export interface DimensionFacts {
   /** With its article, for sentences: `a length`. */
   readonly name: string;
   /** The unit every parsed value is in. Empty for a plain fraction. */
@@ -54,12 +54,17 @@ export const dimensions = {
   pricePerLength: { name: 'a price per length', unit: '/m', likely: ['/m', '/ft'] },
   pricePerArea: { name: 'a price per area', unit: '/m2', likely: ['/m2', '/ft2'] },
   pricePerTime: { name: 'a price per time', unit: '/h', likely: ['/h', '/year'] },
-} as const satisfies Record<string, DimensionFacts>;
+} as const;
 
 /** A kind of quantity, such as `power` or `length`. */
 export type Dimension = keyof typeof dimensions;
 
+/** How a kind of quantity is named, stored and shown. */
+export function dimensionFacts(dimension: Dimension): DimensionFacts {
+  return dimensions[dimension];
+}
+
 /** The unit in which `parseQuantity` returns a dimension; empty text for a fraction. */
 export function canonicalUnit(dimension: Dimension): string {
-  return dimensions[dimension].unit;
+  return dimensionFacts(dimension).unit;
 }

@@ -1,4 +1,4 @@
-import { type Dimension, dimensions } from './dimension.js';
+import { type Dimension, dimensionFacts } from './dimension.js';
 import { decimalText } from './number-text.js';
 import { toFahrenheit } from './temperature.js';
 import { unitFactors } from './unit-factors.js';
@@ -62,7 +62,7 @@ export function formatQuantity(value: number, dimension: Dimension, system: Unit
   if (priced) return show(value * unitFactors(priced[1]).get(priced[0])!, `/${priced[0]}`);
 
   const units = (system === 'us' ? shownUs[dimension] : undefined) ?? shownMetric[dimension];
-  if (!units) return show(value, dimensions[dimension].unit);
+  if (!units) return show(value, dimensionFacts(dimension).unit);
   const factors = unitFactors(dimension);
   let unit = units[0]!;
   for (const larger of units) if (Math.abs(value) >= factors.get(larger)!) unit = larger;

@@ -1,4 +1,4 @@
-import { type Dimension, dimensions } from './dimension.js';
+import { type Dimension, dimensionFacts } from './dimension.js';
 import { decimalText } from './number-text.js';
 import { toFahrenheit } from './temperature.js';
 import { unitFactors } from './unit-factors.js';
@@ -34,7 +34,7 @@ const priceOf: Partial<Record<Dimension, Dimension>> = {
  */
 export function likelySpellings(value: number | undefined, dimension: Dimension): string[] {
   const amount = value ?? usual[dimension] ?? 10;
-  const { likely } = dimensions[dimension];
+  const { likely } = dimensionFacts(dimension);
   if (dimension === 'conductorArea') return [`${decimalText(amount, 4)} mm2`, `${gaugeLike(amount)} AWG`];
   if (dimension === 'temperature') {
     return [`${decimalText(amount, 4)} degC`, `${decimalText(toFahrenheit(amount), 4)} degF`];

@@ -1,5 +1,5 @@
 import { compoundUnit } from './compound-unit.js';
-import { type Dimension, dimensions } from './dimension.js';
+import { type Dimension, dimensionFacts, dimensions } from './dimension.js';
 import { likelySpellings } from './likely-spellings.js';
 import { QuantityError } from './quantity-error.js';
 import { toCelsius } from './temperature.js';
@@ -34,7 +34,7 @@ export function parseQuantity(text: string | number, dimension: Dimension): numb
   const fail = (message: string, value?: number): never => {
     const examples = likelySpellings(value, dimension);
     const write = examples.length > 0 ? `; write ${examples.join(' or ')}` : '';
-    throw new QuantityError(`${message}${write}`, found, dimension, dimensions[dimension].name, examples);
+    throw new QuantityError(`${message}${write}`, found, dimension, dimensionFacts(dimension).name, examples);
   };
 
   if (dimension === 'conductorArea' && typeof text === 'string') {
@@ -43,14 +43,14 @@ export function parseQuantity(text: string | number, dimension: Dimension): numb
   }
 
   const plain = found.replace(/^[−–]/, '-').replace(/\u00a0/g, ' ');
-  if (plain === '') return fail(`nothing found where ${dimensions[dimension].name} is needed`);
+  if (plain === '') return fail(`nothing found where ${dimensionFacts(dimension).name} is needed`);
   const commaMatch = /^[+-]?\d+(,\d+)+(\.\d+)?/.exec(plain);
   if (commaMatch) return failComma(found, commaMatch[0], plain.slice(commaMatch[0].length).trim(), dimension);
   const mixed = dimension === 'length' || dimension === 'depth' ? feetAndInches.exec(plain) : null;
   if (mixed) return Number(mixed[1]) * 0.3048 + Number(mixed[2]) * 0.0254;
   const withoutMoney = pricedBy[dimension] ? plain.replace(/^(?:[$€£]|[A-Z]{3}\b)\s*/, '') : plain;
   const match = numberThenUnit.exec(withoutMoney);
-  if (!match) return fail(`"${found}" does not start with a number where ${dimensions[dimension].name} is needed`);
+  if (!match) return fail(`"${found}" does not start with a number where ${dimensionFacts(dimension).name} is needed`);
   const value = Number(match[1]);
   if (!Number.isFinite(value)) return fail(`${found} is too large a number`);
   const unit = plainUnit(match[2]!);
@@ -81,7 +81,7 @@ function toCanonical(value: number, unit: string, dimension: Dimension): number 
   const factor = unitFactors(dimension).get(unit);
   if (factor !== undefined) return value * factor;
   if (dimension === 'fraction' || dimension === 'fractionPerK' || refusedUnits[unit]) return null;
-  const compound = compoundUnit(unit, dimensions[dimension].unit);
+  const compound = compoundUnit(unit, dimensionFacts(dimension).unit);
   return compound.kind === 'factor' ? value * compound.factor : null;
 }
 
@@ -92,15 +92,15 @@ const refusedUnits: Readonly<Record<string, string>> = {
 
 /** Says why a unit does not do: it is another kind of quantity, a near spelling, or nothing known. */
 function explainUnit(found: string, written: string, unit: string, dimension: Dimension): string {
-  const needed = dimensions[dimension].name;
+  const needed = dimensionFacts(dimension).name;
   const refused = refusedUnits[unit];
   if (refused) return `${found} is ${refused}`;
   const near = nearSpelling(unit, dimension);
   if (near) return `${found} has the unit ${written}, meaning ${near}?`;
   const other = (Object.keys(dimensions) as Dimension[]).find((candidate) => unitFactors(candidate).has(unit));
-  if (other) return `${found} is ${dimensions[other].name}, but ${needed} is needed here`;
+  if (other) return `${found} is ${dimensionFacts(other).name}, but ${needed} is needed here`;
   const price = (Object.keys(pricedBy) as Dimension[]).find((candidate) => toCanonical(1, unit, candidate) !== null);
-  if (price) return `${found} is ${dimensions[price].name}, but ${needed} is needed here`;
+  if (price) return `${found} is ${dimensionFacts(price).name}, but ${needed} is needed here`;
   if (toCelsius(0, unit) !== null) return `${found} is a temperature, but ${needed} is needed here`;
   if (dimension !== 'conductorArea' && parseGauge(found) !== null) {
     return `${found} is a conductor size, but ${needed} is needed here`;
@@ -113,7 +113,7 @@ function explainUnit(found: string, written: string, unit: string, dimension: Di
 /** A unit of the dimension that differs from what was written only by capitals. */
 function nearSpelling(unit: string, dimension: Dimension): string | null {
   const lower = unit.toLowerCase();
-  for (const likely of dimensions[dimension].likely) if (likely.toLowerCase() === lower) return likely;
+  for (const likely of dimensionFacts(dimension).likely) if (likely.toLowerCase() === lower) return likely;
   for (const spelling of unitFactors(dimension).keys()) if (spelling.toLowerCase() === lower) return spelling;
   return null;
 }
@@ -128,7 +128,7 @@ function failComma(found: string, number: string, unit: string, dimension: Dimen
     `${found} has a comma in the number; use a point for decimals and nothing for thousands: write ${examples.join(' or ')}`,
     found,
     dimension,
-    dimensions[dimension].name,
+    dimensionFacts(dimension).name,
     examples,
   );
 }

@@ -21,7 +21,7 @@ export const count = (n: number, one: string, many = `${one}s`) =>
   `${figure(n, 0)} ${Math.round(n) === 1 ? one : many}`;
 
 /** `2 April` of an `MM-DD` date. */
-export const dateText = (date: string) => dateInWords(dayOfDate(date) ?? 0);
+export const dateText = (date: string): string => dateInWords(dayOfDate(date) ?? 0);
 
 /** Breaks a text into lines of at most `width` characters; later lines are indented. */
 export function wrap(text: string, width = 80, indent = ''): string {

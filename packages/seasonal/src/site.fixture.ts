@@ -5,7 +5,7 @@ import { parseSite, type SiteFile } from '@wintergap/site';
  *
  * @param around keys around the design, as YAML
  */
-export function inventedSite(around = '', generator = engine): SiteFile {
+export function inventedSite(around = '', generator: string = engine): SiteFile {
   return parseSite(`${design}${generator}${around}`, 'invented.yaml');
 }
 

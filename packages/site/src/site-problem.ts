@@ -13,12 +13,14 @@ export interface SiteProblem {
 export class SiteError extends Error {
   override readonly name = 'SiteError';
 
-  constructor(
-    /** The site file, as the user named it. */
-    readonly file: string,
-    readonly problems: readonly SiteProblem[],
-  ) {
+  /** The site file, as the user named it. */
+  readonly file: string;
+  readonly problems: readonly SiteProblem[];
+
+  constructor(file: string, problems: readonly SiteProblem[]) {
     super(problems.map((problem) => describe(file, problem)).join('\n'));
+    this.file = file;
+    this.problems = problems;
   }
 }
 

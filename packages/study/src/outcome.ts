@@ -24,7 +24,7 @@ export interface Outcome {
  *
  * @param darkMonth 1 for January; that of the design it is held against, since a change of the loads can move it
  */
-export function outcomeOf({ own, common }: DesignOutcome, darkMonth = own.summary.darkSeason.month): Outcome {
+export function outcomeOf({ own, common }: DesignOutcome, darkMonth: number = own.summary.darkSeason.month): Outcome {
   const mean = (figure: 'generatorHours' | 'starts' | 'fuelLitres' | 'darkKWh') =>
     common.reduce((sum, year) => sum + year[figure], 0) / common.length;
   let darkMonthLowest = 1;

@@ -9,7 +9,7 @@ export type Rerun = (site: Site) => YearResult;
  *
  * @param onRun called after every year run
  */
-export function rerunOf(onRun: () => void = () => {}, prepared = new PreparedCache()): Rerun {
+export function rerunOf(onRun: () => void = () => {}, prepared: PreparedCache = new PreparedCache()): Rerun {
   return (site) => {
     const result = simulateSite(site, prepared);
     onRun();

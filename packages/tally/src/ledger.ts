@@ -33,7 +33,7 @@ export const energyColumns = {
   selfDischargeWh: 'lost',
   bankChargeWh: 'note',
   bankDischargeWh: 'note',
-} as const satisfies Record<string, 'in' | 'out' | 'lost' | 'note'>;
+} as const;
 
 export type EnergyColumn = keyof typeof energyColumns;
 

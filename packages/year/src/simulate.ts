@@ -14,12 +14,16 @@ import type { YearResult } from './year-result.js';
  * @param prepared what designs of the same place have in common; pass the same one to run them faster
  * @throws SiteError for values that do not fit together, WeatherError for weather that cannot be used
  */
-export function simulateSite(site: Site, prepared = new PreparedCache()): YearResult {
+export function simulateSite(site: Site, prepared: PreparedCache = new PreparedCache()): YearResult {
   return simulateWeather(site, siteWeather(site, prepared), prepared);
 }
 
 /** The settled year of a design under a given weather. */
-export function simulateWeather(site: Site, weather: WeatherYear, prepared = new PreparedCache()): YearResult {
+export function simulateWeather(
+  site: Site,
+  weather: WeatherYear,
+  prepared: PreparedCache = new PreparedCache(),
+): YearResult {
   checkWeatherPlace(site, weather);
   const { plant, arrays, load, limits } = preparePlant(site, weather, prepared);
   const { ledger, settledAfterYears } = settle(plant);

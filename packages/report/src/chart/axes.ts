@@ -35,5 +35,9 @@ export const valueAxis = (ticks: number, format: (value: number) => string = Str
   Plot.axisY({ ticks, tickSize: 0, tickFormat: format, label: null, fill: 'var(--quiet)' }),
 ];
 
-export const yearScale = { domain: [0, daysPerYear], type: 'linear' } as const;
-export const monthScale = { domain: monthNames.map((_, month) => month), type: 'band', padding: 0.18 } as const;
+export const yearScale: Plot.ScaleOptions = { domain: [0, daysPerYear], type: 'linear' };
+export const monthScale: Plot.ScaleOptions = {
+  domain: monthNames.map((_, month) => month),
+  type: 'band',
+  padding: 0.18,
+};

@@ -4,7 +4,7 @@ import { darkPalette, lightPalette, paletteRules } from './palette.js';
 const wideFromPx = 720;
 
 /** The whole style sheet of a report: one column of text, light or dark as the reader's screen is set, light on paper. */
-export const styleSheet = `
+export const styleSheet: string = `
 :root{color-scheme:light dark;${paletteRules(lightPalette)}}
 @media screen and (prefers-color-scheme:dark){:root{${paletteRules(darkPalette)}}}
 *{box-sizing:border-box}

@@ -1,4 +1,4 @@
-import { dateInWords, dateOfDay, dayOfDate, daysPerYear, monthInWords, monthNames } from '@wintergap/ground';
+import { dateOfDay, monthInWords, monthNames } from '@wintergap/ground';
 import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
 import type { CommonAnswer, CommonFigures } from '@wintergap/study';
 import { monthlySums, type Summary, yearSum } from '@wintergap/tally';

@@ -2,7 +2,7 @@ import type { Site } from '@wintergap/site';
 import type { Summary } from '@wintergap/tally';
 import { bankFacts, type YearResult } from '@wintergap/year';
 import type { Costs } from './costs-section.js';
-import { engineLifeCycle } from './engine-cost.js';
+import { type EnginePrices, engineLifeCycle } from './engine-cost.js';
 import { evenSalvage, type LifeCycleCost, lifeCycleCost } from './life-cycle-cost.js';
 import { presentValueOfSeries } from './present-value.js';
 
@@ -98,7 +98,11 @@ export function engineLifeH(lifeH: number | null, hoursPerYear: number, years: n
 }
 
 /** An engine's prices as the life-cycle cost takes them. */
-export function enginePrices(engine: NonNullable<Costs['engine']>, costs: Costs, fuelPerL: number | null) {
+export function enginePrices(
+  engine: NonNullable<Costs['engine']>,
+  costs: Costs,
+  fuelPerL: number | null,
+): EnginePrices {
   return {
     fuelPerL,
     fuelEscalation: costs.fuelEscalation,

@@ -81,7 +81,7 @@ export function hydrogenKg(storedWh: number): number {
 }
 
 /** To be shown wherever a hydrogen store is. Flammability limits in air from memory. */
-export const hydrogenCaution =
+export const hydrogenCaution: string =
   'Hydrogen burns in air at 4 to 75 % by volume, with a flame that is hardly seen, and leaks upward through small ' +
   'gaps. Its making, keeping and use need a design by licensed people under the local gas, pressure-vessel, ' +
   'electrical and fire codes.';

@@ -73,7 +73,7 @@ export function studyCarry(
   file: SiteFile,
   variant: string | undefined,
   onYear?: (done: number, atMost: number) => void,
-  prepared = new PreparedCache(),
+  prepared: PreparedCache = new PreparedCache(),
 ): CarryStudy {
   const site = designOf(file, variant);
   const { settings, costs } = readCarryQuestion(file);

@@ -1,10 +1,12 @@
 import { dateOfDay } from '@wintergap/ground';
 import { hydrogenKg } from '../store/hydrogen.js';
-import type { SeasonalStore } from '../store/seasonal-store.js';
+import type { SeasonalStore, StoreTechnology } from '../store/seasonal-store.js';
 import type { StoreSize } from '../store/size-store.js';
 import { carryCautions } from './carry-cautions.js';
+import type { NamedTechnology } from './carry-section.js';
 import type { ArrayCase, CarryStudy } from './carry-study.js';
 import { carryVerdict } from './carry-verdict.js';
+import type { CostComparison, StoreJudgement } from './judge-store.js';
 
 /** The three sizes of a store, and what they do. */
 export interface StoreFigures {
@@ -30,8 +32,61 @@ export function storeFigures(size: StoreSize, store: SeasonalStore = size.store)
   };
 }
 
+/** One array size of the study. */
+export interface CaseFigures extends StoreFigures {
+  scale: number;
+  ratedKW: number;
+  surplusKWh: number;
+  demandKWh: number;
+  storeCost: number | null;
+}
+
+/** The document of `carry --json`. */
+export interface CarrySummary
+  extends Pick<CarryStudy, 'engineCost' | 'asItIsCost' | 'withStoreCost' | 'rivals' | 'yearsSimulated'> {
+  site: CarryStudy['asItIs']['summary']['site'];
+  verdict: StoreJudgement['verdict'];
+  sentence: string;
+  deciding: StoreJudgement['deciding'];
+  asItIs: {
+    surplusKWh: number;
+    clippedKWh: number;
+    demandKWh: number;
+    generatorHours: number;
+    fuelLitres: number;
+    darkKWh: number;
+  };
+  technology: Pick<StoreTechnology, 'kind' | 'converterIn' | 'standingLossPerH' | 'converterOut'> & {
+    /** How hydrogen is kept; `null` for other stores. */
+    keeping: string | null;
+    chain: NamedTechnology['chain'];
+  };
+  judged: CaseFigures & {
+    /** Dates, `MM-DD`. */
+    fullestOn: string;
+    emptiestOn: string;
+    turnsPerYear: number;
+    takenKWh: number;
+    givenKWh: number;
+    standbyKWh: number;
+    standingLossKWh: number;
+  };
+  arrays: CaseFigures[];
+  /** What closes the loop; `null` when there is nothing to close. */
+  closing: {
+    closes: boolean;
+    scale: number | null;
+    scaleWithAllowance: number | null;
+    largestTried: number | null;
+    needsStore: boolean | null;
+  } | null;
+  technologies: (StoreFigures & { name: string; roundTrip: number })[];
+  cost: CostComparison | null;
+  cautions: { code: string; text: string }[];
+}
+
 /** The study as one plain document, for `carry --json`: energies in kWh, power in kW, fractions 0 to 1. */
-export function carrySummary(study: CarryStudy) {
+export function carrySummary(study: CarryStudy): CarrySummary {
   const { asItIs, judged, closing, technology, settings } = study;
   const { summary } = asItIs;
   const { totals } = judged.storeYear;
@@ -90,7 +145,7 @@ export function carrySummary(study: CarryStudy) {
   };
 }
 
-function caseFigures({ scale, ratedKW, judgement }: ArrayCase) {
+function caseFigures({ scale, ratedKW, judgement }: ArrayCase): CaseFigures {
   return {
     scale,
     ratedKW,

@@ -29,7 +29,7 @@ const axisValues = z.unknown().transform((written, context) => {
  *
  * @param example what such a section looks like, for the message when there is none
  */
-export const designRanges = (example: string) =>
+export const designRanges = (example: string): z.ZodType<Record<string, unknown[]>> =>
   z
     .record(z.string(), axisValues, { error: () => `expected paths with their values, such as ${example}` })
     .refine((axes) => Object.keys(axes).length > 0, { error: () => `found no ranges, expected such as ${example}` });

@@ -10,7 +10,7 @@ export const rankedFigures = {
   throttledKWh: 'high',
   lowestStateOfCharge: 'low',
   autonomyDays: 'low',
-} as const satisfies Partial<Record<keyof YearFigures, 'high' | 'low'>>;
+} as const;
 
 export type RankedFigure = keyof typeof rankedFigures;
 

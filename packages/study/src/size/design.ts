@@ -66,7 +66,7 @@ interface Outcome extends Choice {
 export function sizeDesign(
   site: SiteFile,
   question: SizeQuestion,
-  prepared = new PreparedCache(),
+  prepared: PreparedCache = new PreparedCache(),
   onTried?: (tried: number, atMost: number) => void,
 ): SizeAnswer {
   const costs = question.least === 'cost' ? readSizeCosts(site, prepared) : null;

@@ -5,7 +5,7 @@ export const rankings = {
   generatorHours: ['generatorHours', 'darkKWh', 'fuelLitres'],
   fuelLitres: ['fuelLitres', 'darkKWh', 'generatorHours'],
   darkHours: ['darkHours', 'darkKWh', 'generatorHours', 'fuelLitres'],
-} as const satisfies Record<string, readonly (keyof SweepResults)[]>;
+} as const;
 
 export type Ranking = keyof typeof rankings;
 
@@ -30,7 +30,12 @@ export class BestDesigns {
   #firstError: string | null = null;
   readonly #best: Record<Ranking, RunRow[]> = { generatorHours: [], fuelLitres: [], darkHours: [] };
 
-  constructor(readonly keep = 5) {}
+  /** How many of each ranking are kept. */
+  readonly keep: number;
+
+  constructor(keep = 5) {
+    this.keep = keep;
+  }
 
   add(row: SweepRow): void {
     this.#designs++;

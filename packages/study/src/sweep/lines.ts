@@ -17,7 +17,7 @@ export function formatOf(path: string): SweepFormat {
   throw new SweepFileError(`${path}: expected a name that ends in .csv or .ndjson`);
 }
 
-export const notASweep = (path: string) =>
+export const notASweep = (path: string): SweepFileError =>
   new SweepFileError(`${path}: is not the file of a sweep and is left as it is; name another file`);
 
 /** The header of a sweep's file; `null` when the file is empty. */

@@ -63,7 +63,7 @@ export function tiltTrials(design: Site, wanted: string | undefined): TiltTrials
 const isOneTilt = (tilts: readonly TiltPeriod[]) => tilts.every(({ tiltDeg }) => tiltDeg === tilts[0]!.tiltDeg);
 
 /** A name for tilts: the same all year whatever the dates, when the tilts are equal. */
-export const tiltKey = (tilts: readonly TiltPeriod[]) =>
+export const tiltKey = (tilts: readonly TiltPeriod[]): string =>
   isOneTilt(tilts) ? `${tilts[0]!.tiltDeg}` : JSON.stringify(tilts);
 
 function arrayToTilt({ arrays }: Site, wanted: string | undefined): { array: SiteArray; mount: TiltedMount } {

@@ -16,7 +16,7 @@ const cleanAir = 2;
  * @param cosZenith above 0
  * @param turbidity of Linke, for air mass 2; 2 when left out
  */
-export function clearestSkyClearness(cosZenith: number, elevationM: number, turbidity = cleanAir): number {
+export function clearestSkyClearness(cosZenith: number, elevationM: number, turbidity: number = cleanAir): number {
   const zenithDeg = Math.acos(Math.min(1, cosZenith)) / rad;
   const path = airMass(zenithDeg) * Math.exp(-elevationM / 8434.5);
   const fh1 = Math.exp(-elevationM / 8000);

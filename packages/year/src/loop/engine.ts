@@ -46,7 +46,7 @@ const sameCharge = 1e-9;
 const fullCharge = 0.995;
 
 /** Whether the engine runs and gives power. */
-export const isLoaded = (engine: Engine) => engine.phase === phases.loaded;
+export const isLoaded = (engine: Engine): boolean => engine.phase === phases.loaded;
 
 /**
  * Starts or stops the engine at one moment.

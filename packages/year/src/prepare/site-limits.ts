@@ -25,7 +25,7 @@ const lightWindMs = 1;
  *
  * @throws SiteError for values that do not fit together, WeatherError for weather that cannot be used
  */
-export function siteLimits(site: Site, prepared = new PreparedCache()): ArrayLimit[] {
+export function siteLimits(site: Site, prepared: PreparedCache = new PreparedCache()): ArrayLimit[] {
   const weather = siteWeather(site, prepared);
   const { bank } = fromSite(site, 'bank', () => prepareBank(site, weather.airC));
   return limitsUnder(site, weather, bank, prepared);

@@ -26,7 +26,7 @@ import { PreparedCache } from './prepared-cache.js';
  * the site does not accept it all the same
  * @throws SiteError when no year can have the monthly means
  */
-export function siteWeather(site: Site, prepared = new PreparedCache()): WeatherYear {
+export function siteWeather(site: Site, prepared: PreparedCache = new PreparedCache()): WeatherYear {
   const { place, weather } = site;
   return prepared.get('weather', [weather, place, site.name, site.snow.days], () => {
     return 'months' in weather ? madeWeather(site, weather.seed, 0) : readYear(weather.file, site, prepared);
@@ -72,7 +72,7 @@ function meansOf({ weather }: Site): MonthlyMeans {
  *
  * @throws WeatherError when a file is not a usable weather year
  */
-export function siteWeatherYears(site: Site, prepared = new PreparedCache()): WeatherYear[] {
+export function siteWeatherYears(site: Site, prepared: PreparedCache = new PreparedCache()): WeatherYear[] {
   const others = 'months' in site.weather ? [] : (site.weather.otherYears ?? []);
   return [siteWeather(site, prepared), ...others.map((file) => readYear(file, site, prepared))];
 }
