@@ -31,7 +31,17 @@ test('year answers first, fits 80 columns, and closes', () => {
 /** Every key of the contract, nested; months and cautions by their first item. */
 const contract = {
   site: ['name', 'latitude', 'longitude'],
-  weather: ['source', 'hours', 'ghiKWhPerM2', 'meanAirTemp', 'minAirTemp', 'verdict', 'verdictLine'],
+  weather: [
+    'source',
+    'hours',
+    'ghiKWhPerM2',
+    'meanAirTemp',
+    'minAirTemp',
+    'verdict',
+    'verdictLine',
+    'mendedHours',
+    'snowFrom',
+  ],
   array: ['ratedKW', 'planeKWhPerM2', 'availableKWh', 'usedKWh', 'throttledKWh', 'months'],
   'array.months': ['planeKWhPerM2', 'availableKWh', 'usedKWh', 'throttledKWh'],
   load: ['acKWh', 'dcKWh', 'servedKWh', 'darkKWh', 'darkHours'],

@@ -50,7 +50,7 @@ test('a string with one module under snow counts as lost', () => {
 
 const place = { latitudeDeg: 46.9, longitudeDeg: -92.2, utcOffsetH: -6 };
 const sun = sunYear(place);
-const demo = readWeatherFile(new URL('../../data-demo/kettle-pond.csv', import.meta.url).pathname, place);
+const demo = readWeatherFile(new URL('../../data-demo/kettle-pond.csv', import.meta.url).pathname, { place });
 
 /** Share of the light on a fixed plane to the south that snow takes in each of some months (0 to 11), and in all. */
 function snowLosses(weather: typeof demo, tiltDeg: number, months: readonly number[]) {

@@ -12,6 +12,7 @@ export { type SweepPage, sweepText } from './text/sweep.js';
 export { tiltText } from './text/tilt.js';
 export { weatherText } from './text/weather.js';
 export { weatherLine } from './text/weather-line.js';
+export { weatherYearsText } from './text/weather-years.js';
 export { weighText } from './text/weigh.js';
 export { whyText } from './text/why.js';
 export { headline, yearText } from './text/year.js';

@@ -14,3 +14,4 @@ export { locate } from './site-document.js';
 export { type Site, type SiteOrigin, siteError } from './site-origin.js';
 export { SiteError, type SiteProblem } from './site-problem.js';
 export { type SnowExtremes, snowExtremes } from './snow-extremes.js';
+export { weatherYearsOf } from './weather-years.js';

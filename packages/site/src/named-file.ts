@@ -6,6 +6,8 @@ export interface NamedFile {
   written: string;
   /** What to open. Relative only in a design that came from no file: it then counts from the working folder. */
   path: string;
+  /** Which of the years in the file, where it holds several. */
+  calendarYear?: number;
 }
 
 /** The field of the site file that names another file; `inFolder` says where relative paths count from. */

@@ -1,6 +1,6 @@
 import * as z from 'zod';
-import { fraction, mapping, notNegative, number, quantity, twelve, wholeNumber } from './fields.js';
-import { fileName } from './named-file.js';
+import { date, fraction, mapping, notNegative, number, quantity, twelve, wholeNumber } from './fields.js';
+import { fileName, type NamedFile } from './named-file.js';
 
 /** Weather from twelve means, January first. */
 const months = mapping({
@@ -19,9 +19,18 @@ const months = mapping({
   error: () => 'expected either irradiation, twelve daily means such as 1.4 kWh/m2, or clearness, twelve fractions',
 });
 
+/** What mends a file whose clock is not local standard time. */
+const clock = mapping({
+  /** Added to the file's times: `-30 min` when its sun is half an hour late. */
+  shift: quantity('duration', { min: -24, max: 24, say: '-24 h to 24 h' }).default(0),
+  /** The dates between which the file's clock is an hour ahead. */
+  summerTime: mapping({ from: date, to: date }).optional(),
+});
+
 /** Keys of weather that comes from files. */
 const ofFiles = {
   moveTemperature: z.boolean().default(false),
+  clock: clock.optional(),
   /** Goes on with weather that is rejected. */
   accepted: z.boolean().default(false),
 };
@@ -32,6 +41,7 @@ export const weather = z.union(
       file,
       moveTemperature: false,
       otherYears: undefined,
+      clock: undefined,
       accepted: false,
     })),
     mapping({
@@ -40,7 +50,25 @@ export const weather = z.union(
       otherYears: z.array(fileName).optional(),
       ...ofFiles,
     }),
+    /** Real years: files by a pattern such as "ridge-*.csv", a folder, or a file that holds several. */
+    mapping({
+      years: z.union([fileName, z.array(fileName).min(1)], {
+        error: () => 'expected a file, a folder or a pattern such as "ridge-*.csv", or a list of them',
+      }),
+      /** Calendar years that are not used, as they are broken. */
+      leaveOut: z.array(wholeNumber(1800, 2200, 'a calendar year')).default([]),
+      ...ofFiles,
+    }).transform(({ years, ...rest }) => ({
+      ...rest,
+      /** Found when the site file is read: the first of the years, and the others. */
+      file: [years].flat()[0]!,
+      otherYears: undefined as NamedFile[] | undefined,
+      years: [years].flat(),
+    })),
     mapping({ months, seed: wholeNumber(0, 2 ** 31, 'a seed').default(1) }),
   ],
-  { error: () => 'expected a weather file, { file: ... } or { months: { irradiation: [...], air: [...] } }' },
+  {
+    error: () =>
+      'expected a weather file, { file: ... }, { years: ... } or { months: { irradiation: [...], air: [...] } }',
+  },
 );

@@ -3,6 +3,7 @@ import { inFolder } from './named-file.js';
 import type { SiteValues } from './schema.js';
 import { nearestPlace, type Places } from './site-places.js';
 import { joinedPath, SiteError } from './site-problem.js';
+import { weatherYearsOf } from './weather-years.js';
 
 /** Where a design was read from: plain data, which may be handed to a worker. */
 export interface SiteOrigin {
@@ -23,16 +24,26 @@ export function fromOrigin(values: SiteValues, origin: SiteOrigin): Site {
   const { weather, measuredLoad } = values;
   return {
     ...values,
-    weather:
-      'months' in weather
-        ? weather
-        : {
-            ...weather,
-            file: inFolder(folder, weather.file),
-            otherYears: weather.otherYears?.map((file) => inFolder(folder, file)),
-          },
+    weather: weatherFrom(weather, folder),
     ...(measuredLoad && { measuredLoad: { ...measuredLoad, file: inFolder(folder, measuredLoad.file) } }),
     origin,
+  };
+}
+
+function weatherFrom(weather: SiteValues['weather'], folder: string): SiteValues['weather'] {
+  if ('months' in weather) return weather;
+  if ('years' in weather) {
+    const [file = inFolder(folder, weather.file), ...otherYears] = weatherYearsOf(
+      weather.years,
+      weather.leaveOut,
+      folder,
+    );
+    return { ...weather, file, otherYears };
+  }
+  return {
+    ...weather,
+    file: inFolder(folder, weather.file),
+    otherYears: weather.otherYears?.map((file) => inFolder(folder, file)),
   };
 }
 

@@ -22,6 +22,10 @@ export interface YearFacts {
     /** Whether the weather can be trusted, and that in one line; `null` for weather that was not judged. */
     verdict: 'good' | 'usable' | 'rejected' | null;
     verdictLine: string | null;
+    /** Hours that were not measured but bridged or filled. */
+    mendedHours: number;
+    /** What the snow on ground and arrays comes from; `null` where nothing tells of snow. */
+    snowFrom: 'depth' | 'precipitation' | 'snow.days' | null;
   };
   /** The month with the least sun over load, and the three with the least; 1 for January. */
   darkSeason: { month: number; months: number[] };

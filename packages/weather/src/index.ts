@@ -5,6 +5,7 @@ export { examineWeather, type WeatherReport } from './check/examine-weather.js';
 export { type JudgeSettings, judgementOf, judgeWeather, type MeasuredJudgement } from './check/judge-weather.js';
 export { RejectedWeatherError } from './check/rejected-weather.js';
 export type { WeatherSums } from './check/weather-sums.js';
+export { unreadableYear, type YearLine, yearLine } from './check/years-report.js';
 export {
   type DullRun,
   dailyClearness,
@@ -19,12 +20,14 @@ export { type MadePlace, type MakeYearSettings, makeYear, spreadOfMadeYears } fr
 export { type ClearnessMatrix, clearnessMatrices } from './make/markov-matrices.js';
 export type { MonthlyMeans, TwelveMonths } from './make/monthly-means.js';
 export { RandomStream } from './make/random.js';
+export type { ClockMend } from './read/clock-mend.js';
 export { moveToElevation } from './read/move-to-elevation.js';
-export { readWeather } from './read/read-weather.js';
-export { readWeatherFile } from './read/read-weather-file.js';
+export type { ReadSettings } from './read/read-settings.js';
+export { readWeather, type YearOfFile } from './read/read-weather.js';
+export { readWeatherFile, readWeatherYearsFile } from './read/read-weather-file.js';
 export { writeTable } from './read/write-table.js';
 export { createResampler, type Resampler, type ResampleSettings, resampleYear } from './resample/resample-year.js';
-export { snowDepthFrom } from './snow-depth.js';
+export { hasSnowData, snowDepthFrom } from './snow-depth.js';
 export { type MonthSpread, measuredSpread, type SunSpread } from './spread.js';
 export { WeatherError } from './weather-error.js';
 export type { Notice, Verdict, WeatherJudgement, WeatherPlace, WeatherYear } from './weather-year.js';

@@ -39,7 +39,7 @@ export interface WeatherJudgement {
 export interface WeatherYear {
   /** File name or description. */
   source: string;
-  kind: 'epw' | 'tmy3' | 'table' | 'made';
+  kind: 'epw' | 'tmy3' | 'table' | 'power' | 'made';
   place: WeatherPlace;
   /** Global irradiance on the horizontal. */
   ghiWm2: Float64Array;
@@ -62,6 +62,8 @@ export interface WeatherYear {
   notices: Notice[];
   /** Line of the file that holds an hour, 0 where none does; only for years read from a file. */
   lineOfHour?: Int32Array;
+  /** 0 where an hour was measured, 1 where a gap was bridged, 2 where it was filled from other days. */
+  mended?: Uint8Array;
   /** What `judgeWeather` found, where it was asked. */
   judgement?: WeatherJudgement;
 }

@@ -1,8 +1,20 @@
-import { resolve } from 'node:path';
-import { weatherText } from '@wintergap/report';
-import { loadSite } from '@wintergap/site';
-import { examineWeather, readWeatherFile, type WeatherPlace, type WeatherYear, writeTable } from '@wintergap/weather';
-import { siteWeather } from '@wintergap/year';
+import { basename, extname, resolve } from 'node:path';
+import { weatherText, weatherYearsText } from '@wintergap/report';
+import { acceptingWeather, loadSite, type NamedFile, type Site, weatherYearsOf } from '@wintergap/site';
+import {
+  examineWeather,
+  type ReadSettings,
+  readWeatherFile,
+  readWeatherYearsFile,
+  unreadableYear,
+  WeatherError,
+  type WeatherPlace,
+  type WeatherYear,
+  writeTable,
+  type YearLine,
+  yearLine,
+} from '@wintergap/weather';
+import { sitePlace, siteWeather } from '@wintergap/year';
 import type { Command } from 'commander';
 import { exitCodes } from '../exit-codes.js';
 import { InputError } from '../input-error.js';
@@ -15,34 +27,96 @@ interface WeatherOptions {
   utcOffset?: string;
   table?: string;
   make?: boolean;
+  mend?: boolean;
   json?: boolean;
   units?: string;
 }
+
+const examples = `
+Several files, a folder, or a file of several years: one line a year.
+With a site file: its weather as the site file mends it.
+Exit code 1 when a year is rejected.
+
+Examples:
+  wintergap weather data-demo/kettle-pond.csv
+  wintergap weather measured.csv --mend --table mended.csv
+  wintergap weather ridge-*.csv
+  wintergap weather site.yaml --make --table made.csv`;
 
 export function addWeather(program: Command): void {
   program
     .command('weather')
     .description('what a weather file holds and whether to trust it; convert it to the plain table')
-    .argument('<file>', 'EPW, TMY3 or plain table; with --make a site file')
+    .argument('<files...>', 'EPW, TMY3, POWER or plain table, several years of them, or a site file')
     .option('--latitude <degrees>', 'of the site, north positive: to compare with, or where the file says nothing')
     .option('--longitude <degrees>', 'of the site, east positive')
     .option('--utc-offset <hours>', 'of local standard time, east positive')
     .option('--make', 'make the year from the monthly means in a site file')
-    .option('--table <file>', 'write the weather as the plain table (CSV)')
+    .option('--mend', 'fill gaps that are too long to bridge from the days around them')
+    .option('--table <file>', 'write the weather as the plain table (CSV); mended hours are marked')
     .option('--json', 'print one JSON document')
     .option('--units <system>', 'metric or us', 'metric')
-    .addHelpText(
-      'after',
-      '\nExample:\n  wintergap weather data-demo/kettle-pond.csv\n  wintergap weather site.yaml --make --table made.csv',
-    )
-    .action((file: string, options: WeatherOptions) => {
-      const { weather, site } = options.make ? madeWeather(file) : fileWeather(file, options);
-      const report = examineWeather(weather, site);
-      if (options.table) writeWhole(options.table, writeTable(weather), new Set([resolve(file)]));
-      if (options.json) process.stdout.write(`${JSON.stringify(report, null, 2)}\n`);
-      else process.stdout.write(`${weatherText(report, unitsOption(options.units, 'metric'))}\n`);
-      if (report.verdict === 'rejected') process.exitCode = exitCodes.no;
+    .addHelpText('after', examples)
+    .action((files: string[], options: WeatherOptions) => {
+      const [file] = files;
+      const site = placeOptions(options);
+      const several = options.make || isSite(file!) ? [] : yearsNamed(files);
+      if (several.length > 1) reportYears(several, site, options);
+      else reportYear(file!, several[0]?.path ?? file!, site, options);
     });
+}
+
+function reportYear(file: string, path: string, place: WeatherPlace, options: WeatherOptions): void {
+  const { weather, site } = options.make
+    ? madeWeather(file)
+    : isSite(file)
+      ? weatherOfSite(file)
+      : { weather: readWeatherFile(path, settingsOf(place, options)), site: place };
+  const report = examineWeather(weather, site);
+  if (options.table) writeWhole(options.table, writeTable(weather), new Set([resolve(path)]));
+  if (options.json) process.stdout.write(`${JSON.stringify(report, null, 2)}\n`);
+  else process.stdout.write(`${weatherText(report, unitsOption(options.units, 'metric'))}\n`);
+  if (report.verdict === 'rejected') process.exitCode = exitCodes.no;
+}
+
+function reportYears(named: readonly NamedFile[], site: WeatherPlace, options: WeatherOptions): void {
+  if (options.table) throw new InputError('--table: expected one weather year, found several');
+  const years = named.map((file) => lineOf(file, site, options));
+  process.stdout.write(`${options.json ? JSON.stringify({ years }, null, 2) : weatherYearsText(years)}\n`);
+  if (years.some(({ verdict }) => verdict === 'rejected')) process.exitCode = exitCodes.no;
+}
+
+function lineOf({ path, calendarYear }: NamedFile, site: WeatherPlace, options: WeatherOptions): YearLine {
+  const settings = settingsOf(site, options);
+  const name = calendarYear === undefined ? basename(path) : String(calendarYear);
+  try {
+    if (calendarYear === undefined) return yearLine(name, readWeatherFile(path, settings), site);
+    const found = readWeatherYearsFile(path, settings).find((year) => year.calendarYear === calendarYear);
+    if (!found) return unreadableYear(name, 'no rows');
+    return found.weather ? yearLine(name, found.weather, site) : unreadableYear(name, found.error.message);
+  } catch (error) {
+    if (error instanceof WeatherError) return unreadableYear(name, error.message);
+    throw error;
+  }
+}
+
+const settingsOf = (place: WeatherPlace, { mend }: WeatherOptions): ReadSettings => ({ place, ...(mend && { mend }) });
+
+const isSite = (file: string): boolean => ['.yaml', '.yml'].includes(extname(file).toLowerCase());
+
+const yearsNamed = (files: readonly string[]): NamedFile[] =>
+  weatherYearsOf(
+    files.map((file) => ({ written: file, path: file })),
+    [],
+    process.cwd(),
+  );
+
+function placeOptions(options: WeatherOptions): WeatherPlace {
+  return {
+    ...numberOption('latitudeDeg', options.latitude, '--latitude', -90, 90),
+    ...numberOption('longitudeDeg', options.longitude, '--longitude', -180, 180),
+    ...numberOption('utcOffsetH', options.utcOffset, '--utc-offset', -12, 14),
+  };
 }
 
 interface WeatherAtSite {
@@ -50,24 +124,23 @@ interface WeatherAtSite {
   site: WeatherPlace;
 }
 
-function fileWeather(file: string, options: WeatherOptions): WeatherAtSite {
-  const site: WeatherPlace = {
-    ...numberOption('latitudeDeg', options.latitude, '--latitude', -90, 90),
-    ...numberOption('longitudeDeg', options.longitude, '--longitude', -180, 180),
-    ...numberOption('utcOffsetH', options.utcOffset, '--utc-offset', -12, 14),
-  };
-  return { weather: readWeatherFile(file, site), site };
+/** The weather that a site file names, its clock mended as it says; judged here, so rejected weather is no error. */
+function weatherOfSite(file: string): WeatherAtSite {
+  const { base } = acceptingWeather(loadSite(file));
+  return { weather: siteWeather(base), site: sitePlace(base) };
 }
 
 function madeWeather(file: string): WeatherAtSite {
   const { base } = loadSite(file);
-  if (!('months' in base.weather)) {
+  if (!isMonthly(base)) {
     throw new InputError(
       `${file}: weather is a file, not monthly means; expected weather: { months: { irradiation: [...], air: [...] } }`,
     );
   }
   return { weather: siteWeather(base), site: {} };
 }
+
+const isMonthly = ({ weather }: Site): boolean => 'months' in weather;
 
 function numberOption(key: keyof WeatherPlace, text: string | undefined, option: string, min: number, max: number) {
   if (text === undefined) return {};

@@ -5,7 +5,13 @@ import { darkSeasonOf } from '@wintergap/year';
 import { figure, wrap } from '../figures.js';
 import { plainTable } from './plain-table.js';
 
-const forms = { epw: 'an EPW file', tmy3: 'a TMY3 file', table: 'a plain table', made: 'made from monthly means' };
+const forms = {
+  epw: 'an EPW file',
+  tmy3: 'a TMY3 file',
+  table: 'a plain table',
+  power: 'a table of the POWER service',
+  made: 'made from monthly means',
+};
 
 /** What a weather file holds and whether to trust it, 80 columns, verdict first. */
 export function weatherText(report: WeatherReport, units: UnitSystem): string {

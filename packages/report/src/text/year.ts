@@ -27,6 +27,7 @@ export function yearText(result: YearResult, units: UnitSystem, common?: CommonA
     engineText(result),
     bankText(result, units),
     energyText(result),
+    weatherText(result),
     cautionsText(result.summary),
   ]
     .filter((part) => part !== '')
@@ -154,6 +155,19 @@ function labelled(label: string, lines: readonly string[]): string {
     .map((line) => wrap(line, 72, '  ').split('\n').join(`\n${margin}`))
     .map((line, i) => (i === 0 ? label.padEnd(8) : margin) + line)
     .join('\n');
+}
+
+const snowSources = {
+  depth: 'snow as the depths of the weather say',
+  precipitation: 'snow built from precipitation and air',
+  'snow.days': 'snow by snow.days of the site file',
+};
+
+/** What the weather of the year is worth, and what was not in it. */
+function weatherText({ summary: { weather } }: YearResult): string {
+  const snow = weather.snowFrom === null ? 'nothing tells of snow, so none lies' : snowSources[weather.snowFrom];
+  const mended = weather.mendedHours === 0 ? '' : `; ${figure(weather.mendedHours, 0)} hours not measured but mended`;
+  return labelled('Weather', [`${weather.verdictLine ?? weather.source}; ${snow}${mended}`]);
 }
 
 function energyText({ summary, ledger }: YearResult): string {

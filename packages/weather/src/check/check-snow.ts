@@ -9,7 +9,7 @@ export function snowNotices(weather: WeatherYear): Notice[] {
     return [
       {
         code: 'no-snow-in-frost',
-        level: 'warning',
+        level: weather.precipitationMm ? 'note' : 'warning',
         text: `snow depth is 0 all year though ${frost} hours are below 0 degC: the file most likely has no snow data${remedy(weather)}`,
         rows: hoursPerYear,
       },
@@ -22,6 +22,4 @@ export function snowNotices(weather: WeatherYear): Notice[] {
 }
 
 const remedy = (weather: WeatherYear): string =>
-  weather.precipitationMm
-    ? '; it can be built from precipitation and temperature'
-    : ', nor precipitation to build it from';
+  weather.precipitationMm ? '; it is built from precipitation and temperature' : ', nor precipitation to build it from';

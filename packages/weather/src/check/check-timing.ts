@@ -90,7 +90,7 @@ export function timingNotices(timing: Timing, weather: WeatherYear, place: SunPl
       {
         code: 'summer-time',
         level: 'error',
-        text: `the sun in the file is ${lateText(summer)} in summer but ${lateText(winter)} in winter: the clock of the file changes with summer time; local standard time is expected`,
+        text: `the sun in the file is ${lateText(summer)} in summer but ${lateText(winter)} in winter: the clock of the file changes with summer time; local standard time is expected. In the site file: weather: { file: ${fileOf(weather)}, clock: { summerTime: { from: ${place.latitudeDeg < 0 ? '10-01, to: 04-03' : '03-28, to: 10-27'} } } }, with the dates of that year`,
       },
     ];
   }
@@ -99,19 +99,44 @@ export function timingNotices(timing: Timing, weather: WeatherYear, place: SunPl
     return [sundialNotice(weather, place, lateText(late), level)];
   }
   if (Math.abs(late) < noticeableMin) return [];
-  const fits = place.utcOffsetH + Math.round(timing.lateMin / 30) / 2;
-  const guess =
-    Math.abs(late) >= seriousMin
-      ? `it would fit UTC${signed(fits)}, another longitude, or rows that name the other end of the hour`
-      : 'the values may be readings at the full hour and not means over it';
+  const shiftMin = -shiftOf(timing.lateMin);
   return [
     {
       code: 'sun-off-time',
       level: Math.abs(late) >= seriousMin ? 'error' : 'warning',
-      text: `the sun in the file is ${lateText(late)} for longitude ${place.longitudeDeg} and UTC${signed(place.utcOffsetH)}: ${guess}`,
+      text: `the sun in the file is ${lateText(late)} for longitude ${place.longitudeDeg} and UTC${signed(place.utcOffsetH)}: ${causeOf(late, place)}. To move it, in the site file: weather: { file: ${fileOf(weather)}, clock: { shift: ${shiftMin} min } }`,
     },
   ];
 }
+
+/** Minutes by which clocks are wrong: whole half-hours, unless the sun says otherwise. */
+function shiftOf(lateMin: number): number {
+  const halfHours = Math.round(lateMin / 30) * 30;
+  return Math.abs(lateMin - halfHours) <= 10 ? halfHours : Math.round(lateMin / 5) * 5;
+}
+
+const nearMin = 12;
+
+/** The likely cause of a lateness. */
+function causeOf(late: number, place: SunPlace): string {
+  const near = (minutes: number): boolean => Math.abs(late - minutes) <= nearMin;
+  const fits = place.utcOffsetH + Math.round(late / 30) / 2;
+  if (Math.abs(place.utcOffsetH) >= 1 && near(-place.utcOffsetH * 60)) {
+    return 'the file is most likely in UTC';
+  }
+  if (Math.abs(late) < seriousMin) {
+    return 'the values may be readings at the full hour, or labels of the middle of the hour, and not means over it';
+  }
+  if (near(60)) {
+    return `it would fit UTC${signed(fits)}: most likely summer time all year, or rows that name the end of their hour where the start is expected`;
+  }
+  if (near(-60)) {
+    return `it would fit UTC${signed(fits)}: most likely rows that name the start of their hour where the end is expected`;
+  }
+  return `it would fit UTC${signed(fits)}, or another longitude`;
+}
+
+const fileOf = ({ source }: WeatherYear): string => (/[\s:{}[\],#]/.test(source) ? `"${source}"` : source);
 
 const signed = (hours: number): string => `${hours >= 0 ? '+' : ''}${hours}`;
 const lateText = (minutes: number): string => `${Math.abs(Math.round(minutes))} min ${minutes >= 0 ? 'late' : 'early'}`;

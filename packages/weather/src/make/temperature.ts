@@ -140,7 +140,7 @@ function meanDailySpans(hours: Float64Array, season: Float64Array, monthOfDay: A
 }
 
 /** Value of a daily series at an hour, on straight lines between noons; the year joins its own end. */
-function betweenNoons(days: Float64Array, h: number): number {
+export function betweenNoons(days: Float64Array, h: number): number {
   const position = (h + 0.5) / 24 - 0.5;
   const before = Math.floor(position);
   const share = position - before;

@@ -9,6 +9,8 @@ const limits: Readonly<Record<ColumnName, readonly [low: number, high: number, u
   dni: [0, 1500, 'W/m2'],
   dhi: [0, 1500, 'W/m2'],
   air: [-90, 60, 'degC'],
+  'air min': [-90, 60, 'degC'],
+  'air max': [-90, 60, 'degC'],
   wind: [0, 110, 'm/s'],
   'snow depth': [0, 12, 'm'],
   precipitation: [0, 400, 'mm'],

@@ -3,7 +3,9 @@ import { WeatherError } from '../weather-error.js';
 import type { WeatherPlace } from '../weather-year.js';
 import { type ColumnName, claimHour, createHourColumns, type HourColumns, notANumber } from './hour-columns.js';
 import { placeNumber } from './place-number.js';
+import { isPlaceholder } from './placeholders.js';
 import { noteTypicalYear } from './typical-year.js';
+import { type Intake, oneStandardYear, type YearShelf } from './year-shelf.js';
 
 /** Where a column stands in a row, from what value on it means "missing", and what turns it into our unit. */
 interface EpwField {
@@ -40,7 +42,7 @@ const dataStart = /^DATA PERIODS[^\n]*\n/im;
  *
  * The rows hold no quoted text, so the wanted fields are cut out between their commas and no others are made text of.
  */
-export function readEpw(text: string, source: string): HourColumns {
+export function readEpw(text: string, source: string, intake: Intake = oneStandardYear): YearShelf {
   const hours = createHourColumns(
     source,
     'epw',
@@ -54,8 +56,11 @@ export function readEpw(text: string, source: string): HourColumns {
   const perHour = Number(start[0].split(',')[2]);
   if (perHour > 1) throw new WeatherError(source, headerLines, `${perHour} rows an hour, expected hourly rows`);
   const typical = /\b(TMY\d?|TRY|IWEC\d?|CWEC\d*|WYEC\d*|TMYx|typical|average year|reference year|design year)\b/i;
-  readRows(text, header.length, headerLines, hours, typical.test(header.replace(/^(?!LOCATION|COMMENTS).*$/gim, '')));
-  return hours;
+  hours.summer = intake.summer;
+  const shelf = intake.start(hours);
+  const isTypical = typical.test(header.replace(/^(?!LOCATION|COMMENTS).*$/gim, ''));
+  readRows(text, header.length, headerLines, shelf, source, isTypical);
+  return shelf;
 }
 
 function readPlace(header: string, source: string): WeatherPlace {
@@ -70,8 +75,16 @@ function readPlace(header: string, source: string): WeatherPlace {
   };
 }
 
-function readRows(text: string, from: number, headerLines: number, hours: HourColumns, typicalHeader: boolean): void {
-  const columns = fields.map((field) => hours.columns.get(field.name)!);
+function readRows(
+  text: string,
+  from: number,
+  headerLines: number,
+  shelf: YearShelf,
+  source: string,
+  typicalHeader: boolean,
+): void {
+  let hours: HourColumns | null = null;
+  let columns: Float64Array[] = [];
   const missingFroms = Float64Array.from(fields, (field) => field.missingFrom);
   const scales = Float64Array.from(fields, (field) => field.scale);
   const row = new Array<string>(wanted.length).fill('');
@@ -83,30 +96,36 @@ function readRows(text: string, from: number, headerLines: number, hours: HourCo
     const end = found < 0 ? text.length : found;
     line++;
     if (!cutRow(text, begin, end, row)) {
-      refuseUnlessBlank(text.slice(begin, end), hours.source, line);
+      refuseUnlessBlank(text.slice(begin, end), source, line);
       begin = end + 1;
       continue;
     }
     begin = end + 1;
     const hour = Number(row[3]);
     if (!(hour >= 1 && hour <= 24)) {
-      throw new WeatherError(hours.source, line, `hour is "${row[3]}", EPW hours run from 1 to 24`);
+      throw new WeatherError(source, line, `hour is "${row[3]}", EPW hours run from 1 to 24`);
     }
-    const index = claimHour(hours, Number(row[1]), Number(row[2]), hour - 1, line);
-    if (index < 0) continue;
     const year = Number(row[0]);
+    const into = shelf.of(year);
+    if (into !== hours) {
+      hours = into;
+      columns = fields.map((field) => into.columns.get(field.name)!);
+    }
+    const index = claimHour(into, Number(row[1]), Number(row[2]), hour - 1, line, year > 1800 ? year : 0);
+    if (index < 0) continue;
     if (year > 1800) years.add(year);
     for (let f = 0; f < columns.length; f++) {
       const field = row[f + 4]!;
       const value = Number(field);
       if (value < missingFroms[f]!) {
+        if (isPlaceholder(value, into)) continue;
         if (value !== 0 || field.trim() !== '') columns[f]![index] = value * scales[f]!;
       } else if (Number.isNaN(value)) {
-        throw notANumber(hours.source, line, fields[f]!.name, field);
+        throw notANumber(source, line, fields[f]!.name, field);
       }
     }
   }
-  noteTypicalYear(hours, years, typicalHeader);
+  for (const [calendarYear, read] of shelf.years()) if (calendarYear === 0) noteTypicalYear(read, years, typicalHeader);
 }
 
 /** Cuts the wanted fields out of the line from `begin` to `end`; false when it has too few. */

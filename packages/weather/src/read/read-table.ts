@@ -1,11 +1,13 @@
-import { daysInMonth, hoursPerYear, monthOfHour, monthSpan, OutOfRangeError } from '@wintergap/ground';
+import { hoursPerYear, monthOfHour, monthSpan, OutOfRangeError } from '@wintergap/ground';
 import { parseQuantity, QuantityError } from '@wintergap/quantity';
 import Papa from 'papaparse';
 import { WeatherError } from '../weather-error.js';
 import { claimHour, createHourColumns, type HourColumns, notANumber } from './hour-columns.js';
 import { placeNumber } from './place-number.js';
+import { isPlaceholder } from './placeholders.js';
 import { type TableHeading, tableHeading } from './table-heading.js';
 import { noteTypicalYear } from './typical-year.js';
+import { type Intake, oneStandardYear, type YearShelf } from './year-shelf.js';
 
 /**
  * Reads the plain table: comment lines that begin with `#`, one row of headings with units, one row an hour.
@@ -14,7 +16,7 @@ import { noteTypicalYear } from './typical-year.js';
  * be left out). Without a time column the rows must be exactly 8760, beginning with 1 January 00:00.
  * Comments may state `# latitude: 46.9`, `# longitude: -92.2`, `# utc offset: -6`, `# elevation: 430 m`, `# name: ...`.
  */
-export function readTable(text: string, source: string): HourColumns {
+export function readTable(text: string, source: string, intake: Intake = oneStandardYear): YearShelf {
   const delimiter = delimiterOf(text);
   const rows = rowsOf(text, delimiter);
   let headingRow = 0;
@@ -36,6 +38,9 @@ export function readTable(text: string, source: string): HourColumns {
     'table',
     columns.map((column) => column.name),
   );
+  hours.summer = intake.summer;
+  const mendedAt = headings.findIndex((heading) => heading.kind === 'mended');
+  if (mendedAt >= 0) hours.mended = new Uint8Array(hoursPerYear);
   const ignored = headings.flatMap((heading) => (heading.kind === 'other' && heading.text ? [heading.text] : []));
   if (ignored.length > 0) {
     hours.notices.push({ code: 'columns-ignored', level: 'note', text: `columns not used: ${ignored.join(', ')}` });
@@ -49,7 +54,9 @@ export function readTable(text: string, source: string): HourColumns {
   const ends = time?.kind === 'time' && time.ends;
   if (timeAt < 0) checkUntimed(rows, headingRow, hours);
 
-  const placed = columns.map((column) => ({ ...column, values: hours.columns.get(column.name)! }));
+  const shelf = intake.start(hours);
+  let into: HourColumns | null = null;
+  let values: Float64Array[] = [];
   let untimedHour = 0;
   for (let r = headingRow + 1; r < rows.count; r++) {
     const row = rows.at(r);
@@ -58,17 +65,26 @@ export function readTable(text: string, source: string): HourColumns {
     if (row.length !== headings.length) {
       throw new WeatherError(source, line, `${row.length} fields, expected ${headings.length} as in the headings`);
     }
-    const index = timeAt < 0 ? claimNext(hours, untimedHour++, line) : claimTime(hours, row[timeAt]!, ends, line);
+    const when = timeAt < 0 ? nextHour(untimedHour++) : rowTime(source, row[timeAt]!, ends, line);
+    const shelved = shelf.of(when.year);
+    if (shelved !== into) {
+      into = shelved;
+      values = columns.map((column) => shelved.columns.get(column.name)!);
+    }
+    const index = claimHour(shelved, when.month, when.day, when.hour, line, when.year);
     if (index < 0) continue;
-    for (const { name, factor, offset, at, values } of placed) {
+    if (mendedAt >= 0) shelved.mended![index] = Number(row[mendedAt]) || 0;
+    for (let c = 0; c < columns.length; c++) {
+      const { name, factor, offset, at } = columns[c]!;
       const field = row[at]!;
       const value = Number(field);
       if (value === 0 && field.trim() === '') continue;
       if (Number.isNaN(value)) throw notANumber(source, line, name, field.trim());
-      values[index] = value * factor + offset;
+      if (isPlaceholder(value, shelved)) continue;
+      values[c]![index] = value * factor + offset;
     }
   }
-  return hours;
+  return shelf;
 }
 
 /** The separator that stands most often in the first line that is neither blank nor a comment. */
@@ -150,32 +166,42 @@ function elevationM(text: string, source: string, line: number): number {
   }
 }
 
-function claimTime(hours: HourColumns, text: string, ends: boolean, line: number): number {
-  const match = /^\s*(?:\d{4}-)?(\d{1,2})-(\d{1,2})[T ](\d{1,2}):(\d\d)(?::00)?\s*$/.exec(text);
+/** The hour that a row is for, by its start; the year 0 where the row names none. */
+interface RowTime {
+  year: number;
+  month: number;
+  day: number;
+  hour: number;
+}
+
+function rowTime(source: string, text: string, ends: boolean, line: number): RowTime {
+  const match = /^\s*(?:(\d{4})-)?(\d{1,2})-(\d{1,2})[T ](\d{1,2}):(\d\d)(?::00)?\s*$/.exec(text);
   if (!match) {
     const zone = /(?:Z|[+-]\d\d:?\d\d)\s*$/.test(text) ? ' without a time zone' : '';
-    throw new WeatherError(hours.source, line, `time is "${text}", expected such as 2023-01-31T14:00${zone}`);
+    throw new WeatherError(source, line, `time is "${text}", expected such as 2023-01-31T14:00${zone}`);
   }
-  if (match[4] !== '00') throw new WeatherError(hours.source, line, `time is "${text}", expected full hours`);
-  const month = Number(match[1]);
-  const day = Number(match[2]);
-  const hour = Number(match[3]);
-  if (!ends || month < 1 || month > 12) return claimHour(hours, month, day, hour, line);
+  if (match[5] !== '00') throw new WeatherError(source, line, `time is "${text}", expected full hours`);
+  const year = Number(match[1] ?? 0);
+  const month = Number(match[2]);
+  const day = Number(match[3]);
+  const hour = Number(match[4]);
+  if (!ends || month < 1 || month > 12) return { year, month, day, hour };
   // The hour that ends at 00:00 belongs to the day before; a day may also end at 24:00.
-  if (hour > 0) return claimHour(hours, month, day, hour - 1, line);
-  if (day > 1) return claimHour(hours, month, day - 1, 23, line);
-  const before = month > 1 ? month - 1 : 12;
-  const lastDay = daysInMonth[before - 1]!;
-  const leapFebruary = before === 2 && /^\s*\d{4}-/.test(text) && isLeap(Number(text.trim().slice(0, 4)));
-  return claimHour(hours, before, leapFebruary ? 29 : lastDay, 23, line);
+  if (hour > 0) return { year, month, day, hour: hour - 1 };
+  if (day > 1) return { year, month, day: day - 1, hour: 23 };
+  if (month === 1) return { year: Math.max(0, year - 1), month: 12, day: 31, hour: 23 };
+  const before = month - 1;
+  const lastDay = before === 2 && isLeap(year) && year > 0 ? 29 : monthSpan(before - 1).days;
+  return { year, month: before, day: lastDay, hour: 23 };
 }
 
 const isLeap = (year: number): boolean => (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
 
-function claimNext(hours: HourColumns, hour: number, line: number): number {
+function nextHour(hour: number): RowTime {
+  if (hour >= hoursPerYear) return { year: 0, month: 12, day: 31, hour: 24 };
   const month = monthOfHour(hour);
   const inMonth = hour - monthSpan(month).fromHour;
-  return claimHour(hours, month + 1, Math.floor(inMonth / 24) + 1, inMonth % 24, line);
+  return { year: 0, month: month + 1, day: Math.floor(inMonth / 24) + 1, hour: inMonth % 24 };
 }
 
 function checkUntimed(rows: Rows, headingRow: number, hours: HourColumns): void {

@@ -1,9 +1,11 @@
 import Papa from 'papaparse';
 import { WeatherError } from '../weather-error.js';
 import type { WeatherPlace } from '../weather-year.js';
-import { type ColumnName, claimHour, createHourColumns, type HourColumns, notANumber } from './hour-columns.js';
+import { type ColumnName, claimHour, createHourColumns, notANumber } from './hour-columns.js';
 import { placeNumber } from './place-number.js';
+import { isPlaceholder } from './placeholders.js';
 import { noteTypicalYear } from './typical-year.js';
+import { type Intake, oneStandardYear, type YearShelf } from './year-shelf.js';
 
 // Column names of the TMY3 form, user's manual NREL/TP-581-43156 (2008), and what turns each into our unit.
 const columnHeadings: readonly (readonly [ColumnName, heading: string, scale: number])[] = [
@@ -21,7 +23,7 @@ const required: readonly ColumnName[] = ['ghi', 'air', 'wind'];
 const missingCode = -9900;
 
 /** Reads a TMY3 file: columns by name, hour-ending 01:00 to 24:00 in local standard time, -9900 or blank missing. */
-export function readTmy3(text: string, source: string): HourColumns {
+export function readTmy3(text: string, source: string, intake: Intake = oneStandardYear): YearShelf {
   const rows = Papa.parse<string[]>(text, { delimiter: ',' }).data;
   const headings = (rows[1] ?? []).map((heading) => heading.trim().toLowerCase());
   const found = columnHeadings
@@ -39,6 +41,8 @@ export function readTmy3(text: string, source: string): HourColumns {
     found.map((column) => column.name),
   );
   hours.place = readPlace(rows[0] ?? [], source);
+  hours.summer = intake.summer;
+  const shelf = intake.start(hours);
   const years = new Set<number>();
   for (let r = 2; r < rows.length; r++) {
     const row = rows[r]!;
@@ -48,7 +52,8 @@ export function readTmy3(text: string, source: string): HourColumns {
     const time = /^(\d{1,2}):00$/.exec((row[1] ?? '').trim());
     if (!date) throw new WeatherError(source, line, `date is "${row[0]}", expected MM/DD/YYYY`);
     if (!time) throw new WeatherError(source, line, `time is "${row[1] ?? ''}", expected HH:00 from 01:00 to 24:00`);
-    const index = claimHour(hours, Number(date[1]), Number(date[2]), Number(time[1]) - 1, line);
+    const into = shelf.of(Number(date[3]));
+    const index = claimHour(into, Number(date[1]), Number(date[2]), Number(time[1]) - 1, line, Number(date[3]));
     if (index < 0) continue;
     years.add(Number(date[3]));
     for (const { name, scale, at } of found) {
@@ -56,11 +61,11 @@ export function readTmy3(text: string, source: string): HourColumns {
       if (field.trim() === '') continue;
       const value = Number(field);
       if (Number.isNaN(value)) throw notANumber(source, line, name, field);
-      if (value > missingCode) hours.columns.get(name)![index] = value * scale;
+      if (value > missingCode && !isPlaceholder(value, into)) into.columns.get(name)![index] = value * scale;
     }
   }
-  noteTypicalYear(hours, years, true);
-  return hours;
+  for (const [calendarYear, read] of shelf.years()) if (calendarYear === 0) noteTypicalYear(read, years, true);
+  return shelf;
 }
 
 /** First line: site code, name, state, time zone, latitude, longitude, elevation in metres. */

@@ -1,26 +1,54 @@
 import { isUtf8 } from 'node:buffer';
-import { readFileSync } from 'node:fs';
+import { readFileSync, statSync } from 'node:fs';
 import { basename } from 'node:path';
 import { WeatherError } from '../weather-error.js';
-import type { WeatherPlace, WeatherYear } from '../weather-year.js';
-import { readWeather } from './read-weather.js';
+import type { WeatherYear } from '../weather-year.js';
+import type { ReadSettings } from './read-settings.js';
+import { readWeather, readWeatherYears, type YearOfFile } from './read-weather.js';
 
 /**
- * Reads a weather file from disk. Text that is not UTF-8 is taken as ISO 8859-1, which older files use in their headers.
+ * Reads a weather file of one year from disk. Text that is not UTF-8 is taken as ISO 8859-1, which older files use in
+ * their headers.
  *
  * @throws WeatherError also when the file cannot be opened
  */
-export function readWeatherFile(path: string, place: WeatherPlace = {}): WeatherYear {
-  const source = basename(path);
+export function readWeatherFile(path: string, settings: ReadSettings = {}): WeatherYear {
+  return readWeather(textOf(path), { ...settings, source: basename(path) });
+}
+
+/** The file of several years that was read last: its years are asked for one by one. */
+let latest: { key: string; years: YearOfFile[] } | null = null;
+
+/**
+ * Reads all calendar years of a weather file from disk, in one pass. The years of the latest file are kept until another
+ * is read or the file changes; they are not to be written to.
+ *
+ * @throws WeatherError when the file cannot be opened or read as a whole
+ */
+export function readWeatherYearsFile(path: string, settings: ReadSettings = {}): YearOfFile[] {
+  const key = JSON.stringify([path, settings, stampOf(path)]);
+  if (latest?.key !== key) {
+    latest = { key, years: readWeatherYears(textOf(path), { ...settings, source: basename(path) }) };
+  }
+  return latest.years;
+}
+
+function stampOf(path: string): number[] {
+  try {
+    const { mtimeMs, size } = statSync(path);
+    return [mtimeMs, size];
+  } catch {
+    return [];
+  }
+}
+
+function textOf(path: string): string {
   let bytes: Buffer;
   try {
     bytes = readFileSync(path);
   } catch (error) {
-    throw new WeatherError(
-      source,
-      1,
-      `cannot be opened (${(error as NodeJS.ErrnoException).code ?? 'unknown reason'})`,
-    );
+    const reason = (error as NodeJS.ErrnoException).code ?? 'unknown reason';
+    throw new WeatherError(basename(path), 1, `cannot be opened (${reason})`);
   }
-  return readWeather(bytes.toString(isUtf8(bytes) ? 'utf8' : 'latin1'), { source, place });
+  return bytes.toString(isUtf8(bytes) ? 'utf8' : 'latin1');
 }

@@ -1,23 +1,70 @@
+import { hoursPerYear } from '@wintergap/ground';
 import { WeatherError } from '../weather-error.js';
-import type { WeatherPlace, WeatherYear } from '../weather-year.js';
+import type { WeatherYear } from '../weather-year.js';
+import { summerHours } from './clock-mend.js';
+import { daysToHours } from './days-to-hours.js';
 import { finishYear } from './finish-year.js';
+import type { HourColumns } from './hour-columns.js';
 import { readEpw } from './read-epw.js';
+import { readPower } from './read-power.js';
+import type { ReadSettings } from './read-settings.js';
 import { readTable } from './read-table.js';
 import { readTmy3 } from './read-tmy3.js';
+import { oneYear, type StartShelf, type YearShelf, yearsApart } from './year-shelf.js';
 
 /**
- * Reads the text of a weather file: EPW, TMY3 or the plain table, told apart by their first lines.
+ * Reads the text of a weather file of one year: EPW, TMY3, the plain table or a table of the POWER service, told apart by
+ * their first lines.
  *
  * @param options.source name of the file, for messages
- * @param options.place what is known of the place from elsewhere; the file's own statements win
  * @throws WeatherError with the line of the file, for any text that is not a usable weather year
  */
-export function readWeather(text: string, options: { source: string; place?: WeatherPlace }): WeatherYear {
-  const { source, place = {} } = options;
+export function readWeather(text: string, options: ReadSettings & { source: string }): WeatherYear {
+  const [hours] = shelve(text, options, oneYear).years().values();
+  return finish(hours!, options);
+}
+
+/** A calendar year of a file of several: its weather, or why it cannot be used. */
+export type YearOfFile =
+  | { calendarYear: number; rows: number; weather: WeatherYear }
+  | { calendarYear: number; rows: number; weather: null; error: WeatherError };
+
+/** A year with fewer rows than this is a beginning or an end of a table and not meant as a year. */
+const fewestRows = hoursPerYear * 0.9;
+
+/**
+ * Reads the text of a weather file that holds several calendar years, in one pass; each year is judged on its own. Years
+ * that the table only begins or ends with are left out, unless there is no other.
+ *
+ * @throws WeatherError when the file as a whole cannot be read
+ */
+export function readWeatherYears(text: string, options: ReadSettings & { source: string }): YearOfFile[] {
+  const shelved = [...shelve(text, options, yearsApart).years()];
+  const rowsOf = (hours: HourColumns): number => (hours.isDaily ? hours.rows * 24 : hours.rows);
+  const whole = shelved.filter(([, hours]) => rowsOf(hours) >= fewestRows);
+  return (whole.length > 0 ? whole : shelved).map(([calendarYear, hours]) => {
+    const rows = hours.rows;
+    try {
+      return { calendarYear, rows, weather: finish(hours, options) };
+    } catch (error) {
+      if (error instanceof WeatherError) return { calendarYear, rows, weather: null, error };
+      throw error;
+    }
+  });
+}
+
+function finish(hours: HourColumns, settings: ReadSettings): WeatherYear {
+  return finishYear(hours.isDaily ? daysToHours(hours, { ...settings.place, ...hours.place }) : hours, settings);
+}
+
+function shelve(text: string, options: ReadSettings & { source: string }, start: StartShelf): YearShelf {
+  const { source, clock, place = {} } = options;
   const body = text.startsWith('\ufeff') ? text.slice(1) : text;
   const clean = body.includes('\r') ? body.replace(/\r\n?/g, '\n') : body;
   if (clean.trim() === '') throw new WeatherError(source, 1, 'the file is empty');
-  if (/^LOCATION\s*,/i.test(clean)) return finishYear(readEpw(clean, source), place);
-  if (/^[^\n]*\n\s*"?Date \(MM\/DD\/YYYY\)/i.test(clean)) return finishYear(readTmy3(clean, source), place);
-  return finishYear(readTable(clean, source), place);
+  const intake = { start, summer: clock ? summerHours(clock) : null };
+  if (/^\s*"?-BEGIN HEADER-/i.test(clean)) return readPower(clean, source, place, intake);
+  if (/^LOCATION\s*,/i.test(clean)) return readEpw(clean, source, intake);
+  if (/^[^\n]*\n\s*"?Date \(MM\/DD\/YYYY\)/i.test(clean)) return readTmy3(clean, source, intake);
+  return readTable(clean, source, intake);
 }

@@ -6,6 +6,8 @@ import type { ColumnName } from './hour-columns.js';
 export type TableHeading =
   | { kind: 'column'; name: ColumnName; factor: number; offset: number }
   | { kind: 'time'; ends: boolean }
+  /** 0 where the hour was measured, 1 where a gap was bridged, 2 where it was filled from other days. */
+  | { kind: 'mended' }
   | { kind: 'other'; text: string };
 
 const names: Readonly<Record<string, ColumnName>> = {
@@ -45,6 +47,8 @@ const dimensionOf: Readonly<Record<ColumnName, Dimension>> = {
   dni: 'irradiance',
   dhi: 'irradiance',
   air: 'temperature',
+  'air min': 'temperature',
+  'air max': 'temperature',
   wind: 'speed',
   'snow depth': 'depth',
   precipitation: 'precipitation',
@@ -62,6 +66,7 @@ export function tableHeading(text: string): TableHeading {
   const match = /^\s*([^[(]*?)\s*(?:[[(]\s*([^\])]*?)\s*[\])])?\s*$/.exec(text);
   const title = (match?.[1] ?? '').toLowerCase().replace(/[\s_-]+/g, ' ');
   if (title === 'time' || title === 'time starts') return { kind: 'time', ends: false };
+  if (title === 'mended') return { kind: 'mended' };
   if (title === 'time ends') return { kind: 'time', ends: true };
   const name = Object.hasOwn(names, title) ? names[title] : undefined;
   if (!name) return { kind: 'other', text: text.trim() };

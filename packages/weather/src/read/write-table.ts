@@ -19,12 +19,15 @@ export function writeTable(weather: WeatherYear): string {
     ['relative humidity', weather.relativeHumidity],
     ['pressure [Pa]', weather.pressurePa],
   ];
+  const { mended } = weather;
+  const isMended = mended?.some((flag) => flag > 0) ?? false;
   const present = columns.filter((column): column is [string, Float64Array] => column[1] !== null);
   const rows: (string | number)[][] = new Array(hoursPerYear);
   for (let h = 0; h < hoursPerYear; h++) {
     rows[h] = [`${writtenYear}-${hourText(h).replace(' ', 'T')}`, ...present.map((column) => column[1][h]!)];
+    if (isMended) rows[h]!.push(mended![h]!);
   }
-  const fields = ['time', ...present.map((column) => column[0])];
+  const fields = ['time', ...present.map((column) => column[0]), ...(isMended ? ['mended'] : [])];
   return `${comments(weather).join('\n')}\n${Papa.unparse({ fields, data: rows }, { newline: '\n' })}\n`;
 }
 

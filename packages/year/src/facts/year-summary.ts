@@ -3,6 +3,7 @@ import { hoursPerYear } from '@wintergap/ground';
 import { fromSite } from '@wintergap/site';
 import { type Summary, summarise, yearSum } from '@wintergap/tally';
 import type { PreparedArray } from '../prepare/prepare-array.js';
+import { snowFrom } from '../prepare/prepare-outdoors.js';
 import type { YearResult } from '../year-result.js';
 import { yearCautions } from './cautions.js';
 import { autonomyQuestion, darkSeason } from './dark-season.js';
@@ -27,6 +28,8 @@ export function yearSummary(year: Omit<YearResult, 'summary'>, settledAfterYears
       minAirTemp: weather.airC.reduce((least, airC) => Math.min(least, airC), Infinity),
       verdict: weather.judgement?.verdict ?? null,
       verdictLine: weather.judgement?.line ?? null,
+      mendedHours: weather.mended?.reduce((count, flag) => count + (flag > 0 ? 1 : 0), 0) ?? 0,
+      snowFrom: snowFrom(site, weather),
     },
     darkSeason: dark,
     ratedW,

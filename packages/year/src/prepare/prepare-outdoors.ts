@@ -1,7 +1,7 @@
 import { type SunYear, sunYear } from '@wintergap/irradiance';
 import { groundAlbedo, snowDepthFromDays } from '@wintergap/mounts';
 import type { Site } from '@wintergap/site';
-import { snowDepthFrom, type WeatherYear } from '@wintergap/weather';
+import { hasSnowData, snowDepthFrom, type WeatherYear } from '@wintergap/weather';
 import { identityOf, type PreparedCache } from './prepared-cache.js';
 
 /** The sun and the ground around the arrays. */
@@ -29,6 +29,13 @@ export function siteSun({ place, calendarYear }: Site, prepared: PreparedCache):
   return prepared.get('sun', [place, calendarYear], () =>
     sunYear({ latitudeDeg: place.latitude, longitudeDeg: place.longitude, utcOffsetH: place.utcOffset }, calendarYear),
   );
+}
+
+/** What tells of snow, in the order in which it counts. */
+export function snowFrom(site: Site, weather: WeatherYear): 'depth' | 'precipitation' | 'snow.days' | null {
+  if (hasSnowData(weather)) return 'depth';
+  if (weather.precipitationMm) return 'precipitation';
+  return site.snow.days ? 'snow.days' : null;
 }
 
 /** The same winter every time. */

@@ -1,7 +1,9 @@
+import { basename } from 'node:path';
 import { OutOfRangeError } from '@wintergap/ground';
 import type { NamedFile, Site } from '@wintergap/site';
 import { fromSite } from '@wintergap/site';
 import {
+  type ClockMend,
   judgementOf,
   judgeWeather,
   type MadePlace,
@@ -9,9 +11,12 @@ import {
   type MonthSpread,
   makeYear,
   moveToElevation,
+  type ReadSettings,
   RejectedWeatherError,
   readWeatherFile,
+  readWeatherYearsFile,
   spreadOfMadeYears,
+  WeatherError,
   type WeatherPlace,
   type WeatherYear,
 } from '@wintergap/weather';
@@ -78,13 +83,12 @@ export function siteWeatherYears(site: Site, prepared: PreparedCache = new Prepa
 }
 
 /** A file's year, judged. */
-function readYear({ path }: NamedFile, site: Site, prepared: PreparedCache): WeatherYear {
+function readYear(file: NamedFile, site: Site, prepared: PreparedCache): WeatherYear {
   const { place, weather } = site;
   const where = sitePlace(site);
-  const read = readWeatherFile(path, {
-    latitudeDeg: place.latitude,
-    longitudeDeg: place.longitude,
-    utcOffsetH: place.utcOffset,
+  const read = yearOfFile(file, {
+    place: { latitudeDeg: place.latitude, longitudeDeg: place.longitude, utcOffsetH: place.utcOffset },
+    clock: clockOf(site),
   });
   const judgement = judgeWeather(read, {
     site: where,
@@ -98,6 +102,21 @@ function readYear({ path }: NamedFile, site: Site, prepared: PreparedCache): Wea
   const fileElevation = year.place.elevationM;
   const moves = 'moveTemperature' in weather && weather.moveTemperature && fileElevation !== undefined;
   return moves ? moveToElevation(year, fileElevation, place.elevation) : year;
+}
+
+function yearOfFile({ path, calendarYear }: NamedFile, settings: ReadSettings): WeatherYear {
+  if (calendarYear === undefined) return readWeatherFile(path, settings);
+  const years = readWeatherYearsFile(path, settings);
+  const found = years.find((year) => year.calendarYear === calendarYear);
+  if (!found) throw new WeatherError(basename(path), 1, `no rows of ${calendarYear}`);
+  if (found.weather === null) throw found.error;
+  return found.weather;
+}
+
+function clockOf({ weather }: Site): ClockMend | undefined {
+  if ('months' in weather || !weather.clock) return undefined;
+  const { shift, summerTime } = weather.clock;
+  return { shiftH: shift, ...(summerTime && { summerTime }) };
 }
 
 /** Where the weather is used. */

@@ -1,0 +1,12 @@
+import type { WeatherPlace } from '../weather-year.js';
+import type { ClockMend } from './clock-mend.js';
+
+/** How a weather file is to be read. */
+export interface ReadSettings {
+  /** What is known of the place from elsewhere; the file's own statements win. */
+  place?: WeatherPlace;
+  /** What is known to be wrong with its clock. */
+  clock?: ClockMend | undefined;
+  /** Fills gaps longer than those that are bridged; without it they are an error. */
+  mend?: boolean | undefined;
+}
