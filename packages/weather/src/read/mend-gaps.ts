@@ -69,7 +69,7 @@ const waveDays = 5;
  * Fills a gap with the daily wave of the days around it, on a straight line from the last known hour to the next: the
  * departures from the wave at both ends are joined. Common practice, no source.
  */
-export function mendByWave(values: Float64Array, gap: Gap, least = -Infinity): void {
+export function mendByWave(values: Float64Array, gap: Gap, least: number = -Infinity): void {
   const wave = dailyWave(values, gap);
   const before = (gap.start + hoursPerYear - 1) % hoursPerYear;
   const after = (gap.start + gap.hours) % hoursPerYear;
