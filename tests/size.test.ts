@@ -3,8 +3,8 @@ import { join } from 'node:path';
 import { sizeText } from '@wintergap/report';
 import { lifeCycleOfYear, readCosts } from '@wintergap/seasonal';
 import { changedDesign, parseSite, type SiteFile } from '@wintergap/site';
-import { missesOf, readSize, sizeDesign, yearFigures } from '@wintergap/study';
-import { PreparedCache, simulateSite, type YearResult } from '@wintergap/year';
+import { commonYears, missesOf, readSize, sizeDesign, yearFigures } from '@wintergap/study';
+import { PreparedCache, simulateSite, simulateWeather, type YearResult } from '@wintergap/year';
 import { expect, test } from 'vitest';
 
 const file = join(import.meta.dirname, '../examples/kettle-pond.yaml');
@@ -68,7 +68,7 @@ for (const [least, measure] of Object.entries(measures)) {
         if (best === null || smaller(measure(run), measure(best))) best = run;
       }
       const site = siteWith(`size: { ${choose}, target: { ${written(target)} }, least: ${least} }\n${costs}`);
-      const answer = sizeDesign(site, readSize(site), prepared);
+      const answer = sizeDesign(site, readSize(site, { years: 1 }), prepared);
       expect(answer.met).toBe(best !== null);
       if (best === null) continue;
       found++;
@@ -82,7 +82,7 @@ for (const [least, measure] of Object.entries(measures)) {
 
 test('a target nobody meets is answered with the nearest design and what it misses', () => {
   const site = siteWith(`size: { ${choose}, target: { generatorHours: 1 h, autonomy: 3 days } }`);
-  const answer = sizeDesign(site, readSize(site), prepared);
+  const answer = sizeDesign(site, readSize(site, { years: 1 }), prepared);
   expect(answer.met).toBe(false);
   expect(answer.tried).toHaveLength(9);
   // The misses of one kind are told apart by their size alone: nearest is what runs the engine least here.
@@ -112,9 +112,65 @@ test('a one-in-ten target is met in nine of ten of the weather years, and costs 
   for (const { yearsRun, misses } of bad.tried) if (yearsRun < 10) expect(misses.length).toBeGreaterThan(0);
 });
 
+const twoBanks = 'choose: { arrays.0.strings: [3], bank.capacity: [600 Ah, 1000 Ah] }';
+const sizedFor = (hours: number, around = twoBanks) => {
+  const site = siteWith(`size: { ${around}, target: { generatorHours: ${hours} h }, least: array }`);
+  return sizeDesign(site, readSize(site, { years: 4 }), prepared);
+};
+
+// Two banks of one array: the smaller runs the engine longer, by more than its error.
+test('a smaller design that misses by less than the error of the years is taken, and the surer one named', () => {
+  const small = sizedFor(1000).design;
+  const { figures, errors } = small;
+  expect(small).toMatchObject({ chosen: { 'bank.capacity': '600 Ah' }, yearsRun: 4, misses: [] });
+  expect(errors.generatorHours).toBeGreaterThan(0.5);
+  const near = sizedFor(figures.generatorHours - 0.3 * errors.generatorHours);
+  expect(near.met).toBe(true);
+  expect(near.design.chosen).toEqual(small.chosen);
+  expect(near.surer?.chosen).toMatchObject({ 'bank.capacity': '1000 Ah' });
+  expect(near.design.confidence).toBeCloseTo(0.3821, 3); // Normal distribution at -0.3.
+  expect(near.smaller).toEqual([]);
+  const text = sizeText(near, 'metric').replace(/\s+/g, ' ');
+  expect(text).toContain('as far as 4 resampled years can tell, arrays.0.strings 3, bank.capacity 600 Ah');
+  expect(text).toContain('no reason to build arrays.0.strings 3, bank.capacity 1000 Ah');
+  const far = sizedFor(figures.generatorHours - 1.5 * errors.generatorHours);
+  expect(far).toMatchObject({ met: true, surer: null, design: { chosen: { 'bank.capacity': '1000 Ah' } } });
+  expect(far.smaller.map(({ chosen }) => chosen)).toEqual([small.chosen]);
+  expect(far.smaller[0]!.misses[0]!.by).toBeCloseTo(1.5 * errors.generatorHours, 6);
+  expect(sizeText(far, 'metric')).toMatch(/^Next smaller designs/m);
+});
+
+test('the usual year is the median of the common years, and snow is said where it decides', () => {
+  const { weather, design, snow } = sizedFor(1000);
+  const site = changedDesign(siteWith(''), design.chosen);
+  const years = commonYears(site, { years: 4, seed: 1 });
+  const hours = [0, 1, 2, 3].map((i) => simulateWeather(site, years.weatherOf(i)).summary.generator.hours);
+  hours.sort((a, b) => a - b);
+  expect(design.figures.generatorHours).toBeCloseTo((hours[1]! + hours[2]!) / 2, 9);
+  expect(weather).toMatchObject({ count: 4, kind: 'resampled' });
+  const { none, full } = snow!.design;
+  expect(none.figures.generatorHours).toBeLessThan(full.figures.generatorHours);
+  const between = (none.figures.generatorHours + full.figures.generatorHours) / 2;
+  const one = sizedFor(between, 'choose: { arrays.0.strings: [3], bank.capacity: [600 Ah] }');
+  expect(sizeText(one, 'metric').replace(/\s+/g, ' ')).toContain(
+    'Snow decides: without any on the arrays the target is met',
+  );
+});
+
+test('designs over a limit are left out with the reason, and all of them are no answer', () => {
+  const series = (list: string) => `choose: { arrays.0.inSeries: ${list}, bank.capacity: [1000 Ah] }`;
+  const answer = sizedFor(1000, series('[2, 40]'));
+  expect(answer).toMatchObject({ met: true, overLimits: { count: 0 } });
+  const short = sizedFor(1, series('[2, 40]'));
+  expect(short).toMatchObject({ met: false, overLimits: { count: 1 } });
+  expect(short.design.chosen).toMatchObject({ 'arrays.0.inSeries': 2 });
+  expect(sizeText(short, 'metric')).toContain('1 design left out for a limit');
+  expect(() => sizedFor(1, series('[40]'))).toThrow(/every design exceeds a limit/);
+});
+
 test('the page fits 80 columns in both systems of units and shows the hand method beside', () => {
   const site = siteWith(`size: { ${choose}, target: { ${written(targets[0]!)} } }`);
-  const answer = sizeDesign(site, readSize(site), prepared);
+  const answer = sizeDesign(site, readSize(site, { years: 1 }), prepared);
   for (const units of ['metric', 'us'] as const) {
     const text = sizeText(answer, units);
     expect(text).toContain('By hand (IEEE 1562 array, IEEE 1013 bank)');
@@ -126,7 +182,7 @@ test('the hand method takes the load and the sun that the year had', () => {
   const site = siteWith(
     `size: { ${choose}, target: { ${written(targets[0]!)} }, hand: { ratio: 1.2, autonomy: 4 days } }`,
   );
-  const { hand, year } = sizeDesign(site, readSize(site), prepared);
+  const { hand, year } = sizeDesign(site, readSize(site, { years: 1 }), prepared);
   const { array, bank } = hand!;
   expect(array!.month).toBe(11);
   const december = year.summary.array.months[11]!;
@@ -154,7 +210,7 @@ test.each([
 
 test('least: cost without prices says which are missing', () => {
   const site = siteWith(`size: { ${choose}, target: { fuel: 90 L }, least: cost }\ncosts: { array: 900 /kW }`);
-  expect(() => sizeDesign(site, readSize(site), prepared)).toThrow(
+  expect(() => sizeDesign(site, readSize(site, { years: 1 }), prepared)).toThrow(
     /least: cost needs costs\.bank, costs\.engine, costs\.years/,
   );
 });

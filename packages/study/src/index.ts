@@ -23,6 +23,7 @@ export { type Rerun, rerunOf } from './rerun.js';
 export { type SizeAnswer, type SizedDesign, sizeDesign } from './size/design.js';
 export type { Candidate, SearchResult, Tried } from './size/search.js';
 export { readSize, type SizeQuestion } from './size/section.js';
+export type { SnowTargets } from './size/snow-targets.js';
 export { type Miss, missesOf, type TargetFigure, type Targets, type TargetValues } from './size/targets.js';
 export { BestDesigns, type Ranking, type RunRow, type SweepSummary } from './sweep/best.js';
 export { openSweepFile, type SweepFile } from './sweep/file.js';

@@ -4,12 +4,13 @@ import { contractOf } from '@wintergap/tally';
 import type { WeatherJudgement } from '@wintergap/weather';
 import { PreparedCache } from '@wintergap/year';
 import type { Command } from 'commander';
+import { type CommonYearsOptions, commonWish } from '../common-years.js';
 import { exitCodes } from '../exit-codes.js';
 import { countProgress } from '../progress.js';
 import { unitsOption } from '../units-option.js';
 import { type AcceptWeather, acceptWeather, loadAccepting, trustJson, trustOf, withTrust } from '../weather-trust.js';
 
-interface SizeOptions extends AcceptWeather {
+interface SizeOptions extends AcceptWeather, Pick<CommonYearsOptions, 'years' | 'seed'> {
   json?: boolean;
   units?: string;
 }
@@ -19,8 +20,14 @@ The site file says what may be chosen, what must be met and what is to be least:
   size:
     choose: { arrays.0.strings: 2..8, bank.capacity: [500 Ah, 800 Ah, 1200 Ah] }
     target: { generatorHours: 60 h, fuel: 100 L, darkHours: 0 h, autonomy: 3 days,
-              in: usual }         # or one-in-ten: the bad year of 40 made ones
+              in: usual }         # or one-in-ten: the bad year
     least: array                  # or bank, cost (needs costs:), generatorHours
+    years: 25                     # weather years, the same for each design; seed: 1
+
+Every design meets the same weather years (25 made ones, 40 for one-in-ten, or
+the site's real ones); usual is their median. A smaller design that misses the
+target by less than the standard error of these years is taken, and named so.
+Designs over a calculated limit are left out.
 
 Exit code 1 when no design meets the target.
 
@@ -33,12 +40,14 @@ export function addSize(program: Command): void {
     .description('the smallest or cheapest design that meets a target, beside the hand method')
     .argument('<site>', 'site file (YAML)')
     .option(...acceptWeather)
+    .option('--years <n>', 'weather years under the answer; 1 for the year of the file alone')
+    .option('--seed <n>', 'fixes the made years (default: 1)')
     .option('--json', 'print one JSON document')
     .option('--units <system>', 'metric or us, instead of what the site file says')
     .addHelpText('after', help)
     .action((file: string, options: SizeOptions) => {
       const site = loadAccepting(file, options);
-      const question = readSize(site);
+      const question = readSize(site, commonWish(options));
       const units = unitsOption(options.units, site.base.units);
       const trust = trustOf(site.base);
       const progress = countProgress('designs at most');

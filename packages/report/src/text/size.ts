@@ -1,6 +1,7 @@
 import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
-import type { Miss, SizeAnswer, SizedDesign, TargetFigure } from '@wintergap/study';
+import type { Miss, SizeAnswer, SizedDesign, SnowTargets, TargetFigure } from '@wintergap/study';
 import { valueText } from '@wintergap/study';
+import { yearsInWords } from '../common-words.js';
 import { count, figure, percent, wrap } from '../figures.js';
 import { inVolumeUnit, volumeUnit } from '../shown-units.js';
 import { handText } from './hand.js';
@@ -9,7 +10,9 @@ import { plainTable } from './plain-table.js';
 /** The answer to `size` as a page of text, 80 columns, answer first. */
 export function sizeText(answer: SizeAnswer, units: UnitSystem): string {
   return [
-    sizeHeadline(answer, units),
+    [sizeHeadline(answer, units), snowLine(answer, units), searchedLine(answer)]
+      .filter((part) => part !== '')
+      .join('\n'),
     targetsTable(answer, units),
     triedTable(answer, units),
     answer.hand ? handText(answer, answer.hand) : '',
@@ -26,29 +29,65 @@ const leastWords: Record<SizeAnswer['question']['least'], string> = {
 };
 
 function sizeHeadline(answer: SizeAnswer, units: UnitSystem): string {
-  const { met, design, question, tried, designs, impossible, year } = answer;
+  const { met, design, surer, question, year, weather } = answer;
   const name = year.site.name;
   const targets = targetsText(answer, units);
   const size = `${figure(design.ratedKW)} kW of array and ${figure(design.bankKWh)} kWh of bank`;
-  const first = met
-    ? `${name}: the ${leastWords[question.least]} with ${targets} is ${chosenText(design)}: ${size}.`
-    : `${name}: no design in these ranges has ${targets}. The nearest is ${chosenText(design)}, ${size}; it misses ${design.misses.map((miss) => missText(miss, units)).join(' and ')}.`;
-  const left = designs - impossible.count - tried.length;
+  const sure = design.confidence === null ? '' : `, ${sureText(design)}`;
+  const first = surer
+    ? `${name}: the ${leastWords[question.least]} with ${targets} is, as far as ${yearsInWords(weather)} can tell, ${chosenText(design)}: ${size}. It misses ${design.misses.map((miss) => missText(miss, units, design)).join(' and ')}: no reason to build ${chosenText(surer)} (${figure(surer.ratedKW)} kW, ${figure(surer.bankKWh)} kWh), which is ${sureText(surer)}.`
+    : met
+      ? `${name}: the ${leastWords[question.least]} with ${targets} is ${chosenText(design)}: ${size}${sure}.`
+      : `${name}: no design in these ranges has ${targets}. The nearest is ${chosenText(design)}, ${size}; it misses ${design.misses.map((miss) => missText(miss, units)).join(' and ')}.`;
+  return wrap(first);
+}
+
+/** `84 % sure`: that the targets are met in years of this kind. */
+function sureText({ confidence }: SizedDesign): string {
+  const share = confidence ?? 1;
+  return share > 0.995 ? 'more than 99 % sure' : `${percent(share)} sure`;
+}
+
+/** What becomes of the answer, and of the next smaller design, where snow never covers the arrays and where it always does. */
+function snowLine({ snow, met }: SizeAnswer, units: UnitSystem): string {
+  if (!snow) return '';
+  const { design, nextSmaller } = snow;
+  const misses = ({ misses }: SnowTargets['none']) => misses.map((miss) => missText(miss, units)).join(' and ');
+  const isMet = (extreme: SnowTargets['none']) => extreme.misses.length === 0;
+  const own = isMet(design.full)
+    ? 'Snow does not change that: where it covers the arrays whole the target is met too.'
+    : isMet(design.none)
+      ? `Snow decides: without any on the arrays the target is met${met ? ', and with the snow of the site file' : ''}; where it covers them whole this design misses ${misses(design.full)}.`
+      : `Without snow on the arrays it still misses ${misses(design.none)}, covered whole ${misses(design.full)}.`;
+  const next =
+    nextSmaller && isMet(nextSmaller.none) ? ' The next smaller design would do where snow never lay on them.' : '';
+  return wrap(own + next);
+}
+
+function searchedLine({ designs, impossible, overLimits, tried }: SizeAnswer): string {
+  const left = designs - impossible.count - overLimits.count - tried.length;
   const searched =
     left > 0
       ? `${tried.length} of ${count(designs, 'design')} were simulated; the other ${left} cannot be smaller.`
-      : `All ${count(designs - impossible.count, 'design')} were simulated.`;
+      : `All ${count(tried.length, 'design')} were simulated.`;
   const not =
     impossible.count > 0 ? ` ${count(impossible.count, 'design')} cannot be built (${impossible.reason}).` : '';
-  return [first, searched + not].map((sentence) => wrap(sentence)).join('\n');
+  const over =
+    overLimits.count > 0 ? ` ${count(overLimits.count, 'design')} left out for a limit (${overLimits.reason}).` : '';
+  return wrap(searched + not + over);
 }
 
-function targetsText({ question }: SizeAnswer, units: UnitSystem): string {
+function targetsText({ question, weather }: SizeAnswer, units: UnitSystem): string {
   const { targets, judged } = question;
   const parts = (Object.entries(targets) as [TargetFigure, number][]).map(
     ([name, limit]) => `${limitText(name, limit, units)}`,
   );
-  const inYear = judged.kind === 'usual' ? 'in the usual year' : `in a one-in-ten bad year (of ${judged.years})`;
+  const inYear =
+    weather.count === 1
+      ? "in the file's year"
+      : judged.kind === 'usual'
+        ? `in the usual year (median of ${yearsInWords(weather)})`
+        : `in a one-in-ten bad year (of ${yearsInWords(weather)})`;
   return `${parts.join(', ')} ${inYear}`;
 }
 
@@ -88,40 +127,45 @@ function reachedText(name: TargetFigure, value: number, limit: number, units: Un
   return text;
 }
 
-const missText = ({ figure: name, by }: Miss, units: UnitSystem): string =>
-  `${names[name]} by ${quantityText(name, by, units)}`;
+const missText = ({ figure: name, by }: Miss, units: UnitSystem, of?: SizedDesign): string =>
+  `${names[name]} by ${quantityText(name, by, units)}${of && of.errors[name] > 0 ? ` (standard error ${quantityText(name, of.errors[name], units)})` : ''}`;
 
 const chosenText = ({ chosen }: SizedDesign): string =>
   Object.entries(chosen)
     .map(([path, value]) => `${path} ${valueText(value)}`)
     .join(', ');
 
-function targetsTable({ design, question, year }: SizeAnswer, units: UnitSystem): string {
+function targetsTable({ design, surer, question, year }: SizeAnswer, units: UnitSystem): string {
   const rows = (Object.entries(question.targets) as [TargetFigure, number][]).map(([name, limit]) => [
     names[name],
     `${name === 'autonomyDays' ? 'at least' : 'at most'} ${quantityText(name, limit, units)}`,
     reachedText(name, design.figures[name], limit, units),
-    design.misses.some((miss) => miss.figure === name) ? 'missed' : 'met',
+    design.errors[name] > 0 ? `+/- ${quantityText(name, design.errors[name], units)}` : '',
+    design.misses.some((miss) => miss.figure === name) ? (surer ? 'within the error' : 'missed') : 'met',
   ]);
   const { generator, throttle, load, bank } = year.summary;
-  const usual = `Usual year: engine ${figure(generator.hours)} h in ${count(generator.starts, 'start')}, fuel ${formatQuantity(generator.fuelLitres, 'volume', units)}, dark ${figure(load.darkHours)} h, thrown away ${figure(throttle.kWh)} kWh, lowest charge ${percent(bank.minStateOfCharge)}, autonomy ${figure(bank.autonomyDays)} days.`;
+  const usual = `The file's year: engine ${figure(generator.hours)} h in ${count(generator.starts, 'start')}, fuel ${formatQuantity(generator.fuelLitres, 'volume', units)}, dark ${figure(load.darkHours)} h, thrown away ${figure(throttle.kWh)} kWh, lowest charge ${percent(bank.minStateOfCharge)}, autonomy ${figure(bank.autonomyDays)} days.`;
   const cost = design.cost === null ? '' : `\nLife-cycle cost, present value: ${figure(design.cost, 0)}.`;
-  return `${plainTable(['', 'target', 'reached', ''], rows)}\n${wrap(usual)}${cost}`;
+  return `${plainTable(['', 'target', 'reached', 'error', ''], rows)}\n${wrap(usual)}${cost}`;
 }
 
 /** Designs that are shown beside the answer. */
 const mostShown = 6;
 
 /** What to show beside the answer: where size is known beforehand what failed just before it, otherwise the next best. */
-function besideAnswer({ tried, design, met, question }: SizeAnswer): { title: string; shown: SizedDesign[] } {
+function besideAnswer({ tried, design, met, question, weather, smaller }: SizeAnswer): {
+  title: string;
+  shown: SizedDesign[];
+} {
   const others = tried.filter((one) => JSON.stringify(one.chosen) !== JSON.stringify(design.chosen));
-  const { least, judged } = question;
+  const { least } = question;
   if (met && (least === 'cost' || least === 'generatorHours')) {
     const measure = (one: SizedDesign) => (least === 'cost' ? one.cost! : one.figures.generatorHours);
     const good = others.filter(({ misses }) => misses.length === 0).sort((a, b) => measure(a) - measure(b));
     if (good.length > 0) return { title: 'Next best designs', shown: good.slice(0, mostShown) };
   }
-  const sooner = judged.kind === 'usual' ? '' : '; with fewer years where that was sure sooner';
+  if (smaller.length > 0) return { title: 'Next smaller designs (* misses the target)', shown: smaller };
+  const sooner = weather.count === 1 ? '' : '; with fewer years where that was sure sooner';
   return {
     title: `Designs tried last, smallest first (* misses the target${sooner})`,
     shown: others.slice(-mostShown),
@@ -132,6 +176,9 @@ function triedTable(answer: SizeAnswer, units: UnitSystem): string {
   const { design, question } = answer;
   const { title, shown } = besideAnswer(answer);
   if (shown.length === 0) return '';
+  const missed = answer.smaller.map((one) =>
+    wrap(`${chosenText(one)} misses ${one.misses.map((miss) => missText(miss, units, one)).join(' and ')}.`, 80, '  '),
+  );
   const paths = Object.keys(design.chosen);
   const marked = (one: SizedDesign, name: TargetFigure, text: string) =>
     one.misses.some((miss) => miss.figure === name) ? `${text} *` : text;
@@ -153,8 +200,9 @@ function triedTable(answer: SizeAnswer, units: UnitSystem): string {
       ...shown.map((one) => [...paths.map((path) => valueText(one.chosen[path])), ...figuresOf(one)]),
     ],
   );
-  if (Math.max(...beside.split('\n').map((line) => line.length)) <= 80) return `${wrap(title)}\n${beside}`;
+  if (Math.max(...beside.split('\n').map((line) => line.length)) <= 80)
+    return [wrap(title), beside, ...missed].join('\n');
   const numbered = shown.map((one, i) => [String(i + 1), ...figuresOf(one)]);
   const names = shown.map((one, i) => wrap(`${i + 1}: ${chosenText(one)}`, 80, '   '));
-  return [wrap(title), plainTable(['', ...head], [['', ...unitRow], ...numbered]), ...names].join('\n');
+  return [wrap(title), plainTable(['', ...head], [['', ...unitRow], ...numbered]), ...names, ...missed].join('\n');
 }

@@ -1,7 +1,8 @@
 import type { Site } from '@wintergap/site';
 import { PreparedCache, simulateWeather } from '@wintergap/year';
 import { type YearFigures, yearFigures } from '../year-figures.js';
-import { type CommonYears, type CommonYearsWish, commonYears } from './common-years.js';
+import type { CommonYearsWish } from './common-years.js';
+import { yearsOfSites } from './years-of-sites.js';
 
 /** What a thread is given once, at its start; plain data. */
 export interface DesignRunnerStart {
@@ -16,19 +17,8 @@ export interface DesignRunnerStart {
  * @throws SiteError or WeatherError when a weather file cannot be used
  */
 export function createDesignRunner({ sites, asked }: DesignRunnerStart): (yearIndex: number) => YearFigures[] {
-  // A variant may stand elsewhere or under other weather: designs share made years as far as these are the same.
-  const weathers = new Map<string, CommonYears>();
-  const weatherOf = sites.map((site) => {
-    const key = weatherKey(site);
-    const known = weathers.get(key);
-    if (known) return known;
-    const made = commonYears(site, asked);
-    weathers.set(key, made);
-    return made;
-  });
+  const weatherOf = sites.map(yearsOfSites(asked));
   const prepared = new PreparedCache();
   return (yearIndex) =>
     sites.map((site, d) => yearFigures(simulateWeather(site, weatherOf[d]!.weatherOf(yearIndex), prepared)));
 }
-
-const weatherKey = ({ weather, place, snow, name }: Site): string => JSON.stringify([weather, place, snow, name]);

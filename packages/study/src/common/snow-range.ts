@@ -20,8 +20,8 @@ export interface ExtremeAnswer {
   leaders: string[];
 }
 
-/** Years behind the two extremes: enough to see whether the ranking turns. */
-const snowYears = 12;
+/** Years behind the two extremes: enough to see whether an answer turns. */
+export const snowYears = 12;
 
 /** Whether snow ever lies on an array of these designs, as far as their file's year shows. */
 export const snowCovers = (results: readonly YearResult[]): boolean =>

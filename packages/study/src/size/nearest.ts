@@ -10,9 +10,10 @@ import { judgedValues } from './trial.js';
 export function nearestTo<Design extends { years: readonly YearFigures[] }>(
   targets: Targets,
   designs: readonly Design[],
+  share: number,
 ): Design {
   const common = Math.min(...designs.map(({ years }) => years.length));
-  const misses = designs.map(({ years }) => missesOf(judgedValues(years.slice(0, common)), targets));
+  const misses = designs.map(({ years }) => missesOf(judgedValues(years.slice(0, common), share), targets));
   const missed = (design: number, figure: string) => misses[design]!.find((miss) => miss.figure === figure)?.by ?? 0;
   const sums = new Float64Array(designs.length);
   for (const figure of targetFigures(targets)) {

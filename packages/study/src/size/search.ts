@@ -28,10 +28,12 @@ export interface SearchResult<Outcome> {
  * Exhaustive, with one shortcut that cannot miss: candidates are tried in the order of their lower bounds, and the
  * search ends when the next bound is no better than the best found. What is left untried cannot be smaller. Nothing is
  * assumed about how a larger array or bank changes the targets, since a larger bank can make an engine run longer.
+ *
+ * @param tryOut gives `null` for a design that must not be built; it is passed over
  */
 export function searchSmallest<Design, Outcome>(
   candidates: readonly Candidate<Design>[],
-  tryOut: (design: Design) => Tried<Outcome>,
+  tryOut: (design: Design) => Tried<Outcome> | null,
   onTried?: (tried: number) => void,
 ): SearchResult<Outcome> {
   const order = candidates.map((candidate, i) => ({ candidate, i }));
@@ -42,6 +44,7 @@ export function searchSmallest<Design, Outcome>(
     // With its bound as its measure this candidate would rank here at best, and all later ones behind it.
     if (best !== null && compareRanks(rank(entry.candidate.atLeast, entry), best.rank) > 0) break;
     const result = tryOut(entry.candidate.design);
+    if (result === null) continue;
     tried.push(result);
     onTried?.(tried.length);
     if (!result.meets) continue;

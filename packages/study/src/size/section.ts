@@ -1,5 +1,6 @@
 import { readSection, type SiteFile } from '@wintergap/site';
 import { fraction, mapping, notNegative, number, positive, quantity, wholeNumber, word } from '@wintergap/site/fields';
+import type { CommonYearsWish } from '../common/common-years.js';
 import { type DesignAxis, outermostFirst } from '../design/axis.js';
 import { gridSize } from '../design/grid.js';
 import { designRanges } from '../design/ranges.js';
@@ -15,8 +16,11 @@ const leastWords = ['array', 'bank', 'cost', 'generatorHours'] as const;
 export interface SizeQuestion {
   axes: readonly DesignAxis[];
   targets: Targets;
-  /** The site's own weather year, or the one-in-ten bad year of `years` resampled ones. */
-  judged: { kind: 'usual' } | { kind: 'one-in-ten'; years: number; seed: number };
+  /**
+   * The median or the one-in-ten bad year of the common years; 1 year is that of the file alone. Years left out are the
+   * site's real ones, or the usual number of made ones.
+   */
+  judged: { kind: 'usual' | 'one-in-ten'; years?: number; seed: number };
   least: (typeof leastWords)[number];
   hand: HandSettings;
 }
@@ -37,8 +41,8 @@ const schema = mapping({
     in: word(['usual', 'one-in-ten']).default('usual'),
   }),
   least: word(leastWords).default('array'),
-  /** Resampled weather years behind `in: one-in-ten`, and their seed. */
-  years: wholeNumber(10, 1000, 'how many weather years').default(40),
+  /** Common weather years behind the answer, and their seed. */
+  years: wholeNumber(1, 1000, 'how many weather years').optional(),
   seed: wholeNumber(0, Number.MAX_SAFE_INTEGER, 'a seed').default(1),
   /** What goes into the hand method beside the answer. */
   hand: mapping({
@@ -52,15 +56,30 @@ const schema = mapping({
 /** Days of autonomy when neither the target nor `hand` says: common practice, no source. */
 const usualAutonomyDays = { withEngine: 3, withoutEngine: 7 };
 
+/** Weather years behind a one-in-ten answer when nobody says: fewer cannot bound the one-in-ten value from above. */
+const oneInTenYears = 40;
+/** Fewest years of which one in ten can be told. */
+const fewestOneInTen = 10;
+
 /**
  * Reads the `size` key of a site file.
  *
+ * @param asked years and seed that go before those of the section
  * @throws SiteError with line and column when there is none, or something in it fits no design
  */
-export function readSize(site: SiteFile): SizeQuestion {
+export function readSize(site: SiteFile, asked: CommonYearsWish = {}): SizeQuestion {
   const section = readSection(site, 'size', schema);
   if (!section) throw sectionError(site, ['size'], `the site file has no size section; expected such as ${example}`);
-  const { choose, target, least, years, seed, hand } = section;
+  const { choose, target, least, hand } = section;
+  const years = asked.years ?? section.years ?? (target.in === 'one-in-ten' ? oneInTenYears : undefined);
+  const seed = asked.seed ?? section.seed;
+  if (target.in === 'one-in-ten' && years! > 1 && years! < fewestOneInTen) {
+    throw sectionError(
+      site,
+      ['size', 'target', 'in'],
+      `a one-in-ten year cannot be told from ${years} years, expected at least ${fewestOneInTen}, or 1 for the year of the file`,
+    );
+  }
   const axes = outermostFirst(Object.entries(choose).map(([path, written]) => ({ path, values: written })));
   const count = gridSize(axes);
   if (count > mostDesigns) {
@@ -76,14 +95,6 @@ export function readSize(site: SiteFile): SizeQuestion {
       site,
       ['size', 'choose', problem.path],
       `${JSON.stringify(problem.value)} fits no design: ${problem.message}`,
-    );
-  }
-  const moving = axes.find(({ path }) => /^(weather|place)(\.|$)/.test(path));
-  if (moving && target.in === 'one-in-ten') {
-    throw sectionError(
-      site,
-      ['size', 'choose', moving.path],
-      'a one-in-ten year is that of one weather; choose it in the usual year',
     );
   }
   const targets: Targets = {
@@ -103,7 +114,7 @@ export function readSize(site: SiteFile): SizeQuestion {
   return {
     axes,
     targets,
-    judged: target.in === 'usual' ? { kind: 'usual' } : { kind: 'one-in-ten', years, seed },
+    judged: { kind: target.in, ...(years !== undefined && { years }), seed },
     least,
     hand: {
       autonomyDays:

@@ -25,24 +25,24 @@ test('a design given up early would have failed on all years too', () => {
     fc.property(fc.array(fc.integer({ min: 0, max: 9 }), { minLength: 10, maxLength: 60 }), (hours) => {
       const limit = 6;
       const past = hours.filter((value) => value > limit).length;
-      fc.pre(past >= yearsToFail(hours.length));
+      fc.pre(past >= yearsToFail(hours.length, 0.9));
       const years = hours.map((generatorHours) => figures({ generatorHours }));
-      expect(judgedValue(years, 'generatorHours')).toBeGreaterThan(limit);
+      expect(judgedValue(years, 'generatorHours', 0.9)).toBeGreaterThan(limit);
       const mirrored = hours.map((value) => figures({ autonomyDays: 10 - value }));
-      expect(judgedValue(mirrored, 'autonomyDays')).toBeLessThan(10 - limit);
+      expect(judgedValue(mirrored, 'autonomyDays', 0.9)).toBeLessThan(10 - limit);
     }),
   );
 });
 
 // n = 40: floor(0.9 x 39) = 35, so five years past the limit stand at ranks 35 to 39.
 test('of 40 years the fifth past a target decides', () => {
-  expect(yearsToFail(40)).toBe(5);
+  expect(yearsToFail(40, 0.9)).toBe(5);
 });
 
 test('the one-in-ten year has the larger hours and the smaller autonomy', () => {
   const years = Array.from({ length: 11 }, (_, i) => figures({ generatorHours: i, autonomyDays: i }));
-  expect(judgedValue(years, 'generatorHours')).toBeCloseTo(9, 12);
-  expect(judgedValue(years, 'autonomyDays')).toBeCloseTo(1, 12);
+  expect(judgedValue(years, 'generatorHours', 0.9)).toBeCloseTo(9, 12);
+  expect(judgedValue(years, 'autonomyDays', 0.9)).toBeCloseTo(1, 12);
 });
 
 test('the nearest design has the smallest misses, each taken against the worst of its kind', () => {
@@ -52,5 +52,5 @@ test('the nearest design has the smallest misses, each taken against the worst o
     { name: 'many hours', years: [figures({ fuelLitres: 90, generatorHours: 60 })] },
   ];
   // Shares: 100/100 + 0; 20/100 + 5/50; 0 + 50/50.
-  expect(nearestTo({ fuelLitres: 100, generatorHours: 10 }, designs).name).toBe('little of both');
+  expect(nearestTo({ fuelLitres: 100, generatorHours: 10 }, designs, 0.9).name).toBe('little of both');
 });
