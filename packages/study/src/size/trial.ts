@@ -19,10 +19,7 @@ export interface SizeTrial {
 }
 
 /** The share of years that a design must keep its targets in. */
-export const judgedShare = { usual: 0.5, 'one-in-ten': 0.9 } as const satisfies Record<
-  SizeQuestion['judged']['kind'],
-  number
->;
+export const judgedShare: Record<SizeQuestion['judged']['kind'], number> = { usual: 0.5, 'one-in-ten': 0.9 };
 
 /** The value that a share of the years does not pass on the bad side: the median, or the one-in-ten value. */
 export function judgedValue(years: readonly YearFigures[], figure: TargetFigure, share: number): number {
