@@ -1,3 +1,4 @@
+import { OutOfRangeError } from '@wintergap/ground';
 /** The enclosure of a bank as one thermal mass. */
 export interface Cabinet {
   /** Conductance of walls, lid and floor to the air around, W/K. */
@@ -61,7 +62,7 @@ export function heaterPower(
   return Math.min(powerW, heater.powerW);
 }
 
-/** @throws RangeError for a cabinet that could not exist */
+/** @throws OutOfRangeError for a cabinet that could not exist */
 export function checkCabinet(cabinet: Cabinet): void {
   atLeast('insulationWPerK', cabinet.insulationWPerK, 0);
   atLeast('ventilationWPerK', cabinet.ventilationWPerK ?? 0, 0);
@@ -73,5 +74,5 @@ export function checkCabinet(cabinet: Cabinet): void {
 }
 
 function atLeast(name: string, value: number, least: number): void {
-  if (!(value >= least && value < 1e6)) throw new RangeError(`${name} must be ${least} or more, got ${value}`);
+  if (!(value >= least && value < 1e6)) throw new OutOfRangeError(`${name} must be ${least} or more, got ${value}`);
 }

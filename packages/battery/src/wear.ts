@@ -1,3 +1,4 @@
+import { OutOfRangeError } from '@wintergap/ground';
 import { type BankSettings, resolveBank } from './bank-settings.js';
 import { type CyclesAtDepth, cyclesAtDepth } from './cycle-life.js';
 import { type RainflowCycle, rainflow } from './rainflow.js';
@@ -41,7 +42,7 @@ export function minerSum(cycles: readonly RainflowCycle[], table: readonly Cycle
  */
 export function wearOfYear(hourlyState: Float64Array, hourlyTempC: Float64Array, settings: BankSettings): WearOfYear {
   if (hourlyState.length !== hourlyTempC.length || hourlyState.length < 2) {
-    throw new RangeError(
+    throw new OutOfRangeError(
       `hourlyState and hourlyTempC must have the same length of 2 or more, got ${hourlyState.length} and ${hourlyTempC.length}`,
     );
   }

@@ -1,3 +1,4 @@
+import { OutOfRangeError } from '@wintergap/ground';
 import type { TiltPeriod } from './mount.js';
 
 /** Best of what a search tried; `score` is what the caller's function gave for it. */
@@ -123,6 +124,6 @@ function climb(
 
 function checkLimits(minTiltDeg: number, maxTiltDeg: number): void {
   if (!(minTiltDeg >= 0 && minTiltDeg <= maxTiltDeg && maxTiltDeg <= 90)) {
-    throw new RangeError(`tilts must be limited within 0 to 90, got ${minTiltDeg} to ${maxTiltDeg}`);
+    throw new OutOfRangeError(`tilts must be limited within 0 to 90, got ${minTiltDeg} to ${maxTiltDeg}`);
   }
 }

@@ -1,16 +1,11 @@
+import { daysPerYear, mustBeWhole, mustLie, OutOfRangeError } from '@wintergap/ground';
 import type { Motor, Mount, TiltPeriod } from './mount.js';
 
-const within = (name: string, value: number, low: number, high: number): void => {
-  if (!(value >= low && value <= high)) throw new RangeError(`${name} must be ${low} to ${high}, got ${value}`);
-};
-const azimuth = (name: string, value: number): void => within(name, value, 0, 360);
-const tilt = (name: string, value: number): void => within(name, value, 0, 90);
-const day = (name: string, value: number): void => {
-  if (!Number.isInteger(value)) throw new RangeError(`${name} must be a whole number, got ${value}`);
-  within(name, value, 0, 364);
-};
+const azimuth = (name: string, value: number): void => mustLie(name, value, 0, 360);
+const tilt = (name: string, value: number): void => mustLie(name, value, 0, 90);
+const day = (name: string, value: number): void => mustBeWhole(name, value, 0, daysPerYear - 1);
 
-/** @throws RangeError when a mount cannot be built */
+/** @throws OutOfRangeError when a mount cannot be built */
 export function checkMount(mount: Mount): void {
   switch (mount.kind) {
     case 'fixed':
@@ -23,47 +18,47 @@ export function checkMount(mount: Mount): void {
       return;
     case 'pole':
       checkTilts(mount.tilts);
-      within('turnDeg', mount.turnDeg, 0, 360);
+      mustLie('turnDeg', mount.turnDeg, 0, 360);
       if (mount.facingDeg !== undefined) azimuth('facingDeg', mount.facingDeg);
       checkMotor(mount);
       return;
     case 'one-axis':
       tilt('axisTiltDeg', mount.axisTiltDeg);
       azimuth('axisAzimuthDeg', mount.axisAzimuthDeg);
-      within('limitDeg', mount.limitDeg, 0, 90);
+      mustLie('limitDeg', mount.limitDeg, 0, 90);
       checkMotor(mount);
       return;
     case 'two-axis':
       tilt('minTiltDeg', mount.minTiltDeg);
-      within('maxTiltDeg', mount.maxTiltDeg, mount.minTiltDeg, 90);
-      if (mount.turnDeg !== undefined) within('turnDeg', mount.turnDeg, 0, 360);
+      mustLie('maxTiltDeg', mount.maxTiltDeg, mount.minTiltDeg, 90);
+      if (mount.turnDeg !== undefined) mustLie('turnDeg', mount.turnDeg, 0, 360);
       if (mount.facingDeg !== undefined) azimuth('facingDeg', mount.facingDeg);
       checkMotor(mount);
       return;
     default:
-      throw new RangeError(
+      throw new OutOfRangeError(
         `kind of a mount must be fixed, seasonal, pole, one-axis or two-axis, got ${(mount as { kind: unknown }).kind}`,
       );
   }
 }
 
 function checkTilts(tilts: readonly TiltPeriod[]): void {
-  if (tilts.length === 0) throw new RangeError('tilts must have at least one period, got none');
+  if (tilts.length === 0) throw new OutOfRangeError('tilts must have at least one period, got none');
   for (const period of tilts) {
     day('fromDay of a tilt', period.fromDay);
     tilt('tiltDeg of a tilt', period.tiltDeg);
   }
   if (new Set(tilts.map(({ fromDay }) => fromDay)).size < tilts.length) {
-    throw new RangeError('tilts must begin on different days');
+    throw new OutOfRangeError('tilts must begin on different days');
   }
 }
 
 function checkMotor({ drive, stowAboveMs, stuck }: Motor): void {
   if (drive?.kind === 'while-turning') {
-    within('powerW of the drive', drive.powerW, 0, 1e5);
-    if (drive.degPerMin !== undefined) within('degPerMin of the drive', drive.degPerMin, 0.01, 1e4);
-  } else if (drive) within('whPerDay of the drive', drive.whPerDay, 0, 1e6);
-  if (stowAboveMs !== undefined) within('stowAboveMs', stowAboveMs, 0, 1000);
+    mustLie('powerW of the drive', drive.powerW, 0, 1e5);
+    if (drive.degPerMin !== undefined) mustLie('degPerMin of the drive', drive.degPerMin, 0.01, 1e4);
+  } else if (drive) mustLie('whPerDay of the drive', drive.whPerDay, 0, 1e6);
+  if (stowAboveMs !== undefined) mustLie('stowAboveMs', stowAboveMs, 0, 1000);
   for (const time of stuck ?? []) {
     day('fromDay of a stuck time', time.fromDay);
     day('toDay of a stuck time', time.toDay);

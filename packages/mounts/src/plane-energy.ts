@@ -1,3 +1,4 @@
+import { OutOfRangeError } from '@wintergap/ground';
 import { type Irradiance, type PlaneSettings, planeYear, type SunYear } from '@wintergap/irradiance';
 import type { Mount } from './mount.js';
 import { pointing } from './pointing.js';
@@ -21,7 +22,7 @@ export function planeEnergyKWhM2(
   let sumWh = 0;
   for (const month of months) {
     if (!Number.isInteger(month) || month < 1 || month > 12)
-      throw new RangeError(`month must be 1 to 12, got ${month}`);
+      throw new OutOfRangeError(`month must be 1 to 12, got ${month}`);
     for (let h = monthStartDay[month - 1]! * 24; h < monthStartDay[month]! * 24; h++) sumWh += effectiveWm2[h]!;
   }
   return sumWh / 1000;

@@ -1,4 +1,4 @@
-import { dayIsWithin, daysPerYear, hoursPerYear } from '@wintergap/ground';
+import { dayIsWithin, daysPerYear, hoursPerYear, OutOfRangeError } from '@wintergap/ground';
 import { type Pointing, pointsPerHour, type SunYear } from '@wintergap/irradiance';
 import type { Mount, Stuck } from './mount.js';
 import { checkMount } from './mount-check.js';
@@ -16,7 +16,7 @@ const points = hoursPerYear * pointsPerHour;
  * time overrides everything.
  *
  * @param windMs wind speed of each hour; needed only by mounts that stow
- * @throws RangeError when the mount cannot be built, or wind is missing for one that stows
+ * @throws OutOfRangeError when the mount cannot be built, or wind is missing for one that stows
  */
 export function pointing(mount: Mount, sun: SunYear, windMs?: Float64Array | undefined): Pointing {
   checkMount(mount);
@@ -83,7 +83,7 @@ function stow(
   windMs: Float64Array | undefined,
 ): void {
   if (windMs?.length !== hoursPerYear) {
-    throw new RangeError(`windMs must have 8760 hours for a mount that stows, got ${windMs?.length ?? 'none'}`);
+    throw new OutOfRangeError(`windMs must have 8760 hours for a mount that stows, got ${windMs?.length ?? 'none'}`);
   }
   const out = new Float64Array(2);
   stowed(mount, sun.place.latitudeDeg, out);

@@ -126,6 +126,11 @@ test('ground under snow is as bright as snow, under a thin layer partly so, and 
   file[1] = 0.75;
   expect(Array.from(groundAlbedo(depthM, 0.2, 0.6, file).subarray(0, 3))).toEqual([0.2, 0.75, 0.4]);
   expect(groundAlbedo(null, 0.2, 0.6, null)).toEqual(constant(0.2));
+  // One value all year says nothing of winter: under snow, snow's own; one that rises with snow was measured.
+  expect(Array.from(groundAlbedo(depthM, 0.2, 0.6, constant(0.25)).subarray(0, 3))).toEqual([0.25, 0.6, 0.425]);
+  const measured = constant(0.22);
+  measured[1] = 0.5;
+  expect(groundAlbedo(depthM, 0.2, 0.6, measured)[1]).toBe(0.5);
   expect(() => groundAlbedo(null, 2, 0.6, null)).toThrow('albedo must be 0 to 1, got 2');
 });
 

@@ -1,7 +1,5 @@
-import { hoursPerYear } from '@wintergap/ground';
+import { daysInMonth, hoursPerYear, OutOfRangeError } from '@wintergap/ground';
 import { checkHours } from './hours-check.js';
-
-const monthDays = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
 /** Least and mean fall of a snowy day, m: an inch, and about the mean of inland winters. Common practice, no source. */
 const leastFallM = 0.03;
@@ -22,15 +20,15 @@ const settlingPerH = 0.04 / 24;
  * @param seed any whole number
  */
 export function snowDepthFromDays(snowyDays: readonly number[], airC: Float64Array, seed: number): Float64Array {
-  if (snowyDays.length !== 12) throw new RangeError(`snowyDays must have 12 months, got ${snowyDays.length}`);
+  if (snowyDays.length !== 12) throw new OutOfRangeError(`snowyDays must have 12 months, got ${snowyDays.length}`);
   checkHours('airC', airC);
-  if (!Number.isSafeInteger(seed)) throw new RangeError(`seed must be a whole number, got ${seed}`);
+  if (!Number.isSafeInteger(seed)) throw new OutOfRangeError(`seed must be a whole number, got ${seed}`);
   const random = randomNumbers(seed);
   const fallM = new Float64Array(hoursPerYear);
   let firstDay = 0;
-  monthDays.forEach((length, month) => {
+  daysInMonth.forEach((length, month) => {
     const wanted = snowyDays[month]!;
-    if (!(wanted >= 0 && wanted <= 31)) throw new RangeError(`snowyDays must be 0 to 31, got ${wanted}`);
+    if (!(wanted >= 0 && wanted <= 31)) throw new OutOfRangeError(`snowyDays must be 0 to 31, got ${wanted}`);
     const days = Array.from({ length }, (_, i) => firstDay + i).map((day) => ({
       day,
       // Four degrees of chance: snow falls on days that are not the coldest too.

@@ -1,3 +1,4 @@
+import { OutOfRangeError } from '@wintergap/ground';
 /**
  * Copper area of an American wire gauge, mm2 of a solid round wire.
  *
@@ -7,7 +8,7 @@
  */
 export function gaugeAreaMm2(gauge: number): number {
   if (!Number.isInteger(gauge) || gauge < -3 || gauge > 40) {
-    throw new RangeError(`gauge must be a whole number from -3 (4/0) to 40, got ${gauge}`);
+    throw new OutOfRangeError(`gauge must be a whole number from -3 (4/0) to 40, got ${gauge}`);
   }
   const diameterMm = 0.127 * 92 ** ((36 - gauge) / 39);
   return (Math.PI / 4) * diameterMm ** 2;

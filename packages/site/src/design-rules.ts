@@ -23,6 +23,7 @@ export function checkDesign(site: SiteValues, context: z.core.$RefinementCtx<Sit
     if (mount.kind === 'pole' && (mount.tilt === undefined) === (mount.tilts === undefined)) {
       report(['arrays', i, 'mount'], 'a pole needs either tilt: 60 or tilts: [{ from: 10-01, tilt: 68 }, ...]');
     }
+    checkSteepest(mount, (path, message) => report(['arrays', i, 'mount', ...path], message));
   });
   checkCabinet(site.bank, report);
   checkGenerator(site, report);
@@ -41,6 +42,18 @@ export function checkDesign(site: SiteValues, context: z.core.$RefinementCtx<Sit
     if ((event.energy === undefined) === (event.power === undefined)) {
       report(['events', i], 'an event needs either energy: 30 kWh or power: 2 kW');
     }
+  });
+}
+
+function checkSteepest(mount: SiteValues['arrays'][number]['mount'], report: Report): void {
+  if (mount.kind === 'one-axis' || mount.kind === 'two-axis' || mount.maxTilt === undefined) return;
+  const { maxTilt } = mount;
+  const tell = (path: PropertyKey[], tilt: number) =>
+    report(path, `found ${tilt}, expected no more than the mount can do, maxTilt ${maxTilt}`);
+  if (mount.kind !== 'seasonal' && mount.tilt !== undefined && mount.tilt > maxTilt) tell(['tilt'], mount.tilt);
+  if (mount.kind === 'fixed') return;
+  mount.tilts?.forEach(({ tilt }, i) => {
+    if (tilt > maxTilt) tell(['tilts', i, 'tilt'], tilt);
   });
 }
 

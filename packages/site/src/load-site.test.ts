@@ -130,3 +130,10 @@ test('a bank may have two points of its label, of which the first is what 100 % 
   expect(said('capacity: [{ gives: 1000 Ah, in: 20 h }]')).toMatch(/bank\.capacity: expected a capacity such as/);
   expect(said('capacity: [{ gives: 1000, in: 20 h }, { gives: 1200 Ah, in: 100 h }]')).toMatch(/1000 has no unit/);
 });
+
+test('no tilt is steeper than its mount can be set', () => {
+  const tooSteep = example.replace('mount: { kind: pole, turn: 220,', 'mount: { kind: pole, turn: 220, maxTilt: 60,');
+  expect(() => parseSite(tooSteep, 'site.yaml')).toThrow(
+    /arrays\[0\]\.mount\.tilts\[0\]\.tilt: found 68, expected no more than the mount can do, maxTilt 60/,
+  );
+});

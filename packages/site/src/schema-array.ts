@@ -51,14 +51,16 @@ const mount = oneOf(
   'kind',
   ['fixed', 'seasonal', 'pole', 'one-axis', 'two-axis'],
   [
-    mapping({ kind: z.literal('fixed'), tilt, azimuth }),
-    mapping({ kind: z.literal('seasonal'), azimuth, tilts }),
+    mapping({ kind: z.literal('fixed'), tilt, azimuth, maxTilt: tilt.optional() }),
+    mapping({ kind: z.literal('seasonal'), azimuth, tilts, maxTilt: tilt.optional() }),
     mapping({
       kind: z.literal('pole'),
       tilts: tilts.optional(),
       tilt: tilt.optional(),
       turn: number(0, 360, 'the whole turn in degrees').default(220),
       facing: azimuth.optional(),
+      /** The steepest the mount can be set. */
+      maxTilt: tilt.optional(),
       ...motor,
     }),
     mapping({

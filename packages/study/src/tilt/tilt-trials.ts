@@ -45,7 +45,7 @@ export function tiltTrials(design: Site, wanted: string | undefined): TiltTrials
     arrayName: array.name,
     mount: mount.kind === 'pole' ? 'pole' : 'fixed',
     tiltsAsDesigned: tiltsOf(mount),
-    limits: { fromDeg: 0, toDeg: 90 },
+    limits: { fromDeg: 0, toDeg: mount.maxTilt ?? 90 },
     snowLies: snowCovers([own]),
     darkSeason: own.summary.darkSeason,
     at(tilts) {
@@ -93,8 +93,8 @@ function tilted(mount: TiltedMount, tilts: readonly TiltPeriod[]): TiltedMount {
   const periods = tilts.map(({ fromDay, tiltDeg }) => ({ from: fromDay, tilt: tiltDeg }));
   if (mount.kind !== 'pole') {
     return isOneTilt(tilts)
-      ? { kind: 'fixed', tilt: tilts[0]!.tiltDeg, azimuth: mount.azimuth }
-      : { kind: 'seasonal', azimuth: mount.azimuth, tilts: periods };
+      ? { kind: 'fixed', tilt: tilts[0]!.tiltDeg, azimuth: mount.azimuth, maxTilt: mount.maxTilt }
+      : { kind: 'seasonal', azimuth: mount.azimuth, tilts: periods, maxTilt: mount.maxTilt };
   }
   const { tilt, ...pole } = mount;
   return { ...pole, tilts: isOneTilt(tilts) ? periods.slice(0, 1) : periods };

@@ -16,7 +16,7 @@ export interface EffectWeight {
 /** The effects a design has anything of, in the order of the energy's way. */
 export function presentEffects({ site, arrays }: YearResult): Effect[] {
   const snowKnown = arrays.some(({ snowShare }) => snowShare !== null);
-  return effects.filter((effect) => (effect.name === 'snow on the array' ? snowKnown : isPresent(effect, site)));
+  return effects.filter((effect) => (effect.ofSnow ? snowKnown : true) && isPresent(effect, site));
 }
 
 /** The designs that `effectWeights` asks for. */

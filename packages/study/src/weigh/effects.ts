@@ -9,6 +9,8 @@ export interface Effect {
   takesFrom: 'array' | 'draw' | 'bank';
   /** The design without it; an equal design where it has none of it. */
   without(site: Site): Site;
+  /** Only where snow ever lies on an array. */
+  ofSnow?: boolean;
 }
 
 type SiteArray = Site['arrays'][number];
@@ -24,6 +26,8 @@ const withLosses = (site: Site, losses: Partial<SiteArray['losses']>) =>
 /** Heat flow to a room that keeps the bank at the room's temperature whatever happens, W/K. */
 const tightCouplingWPerK = 1e5;
 const referenceC = 25;
+/** What somebody does who sweeps as soon as it has stopped snowing and is light. */
+const sweptWithinH = 3;
 
 /** Every effect that can be switched off alone, in the order of the energy's way from the sky to the loads. */
 export const effects: readonly Effect[] = [
@@ -39,6 +43,17 @@ export const effects: readonly Effect[] = [
     takesFrom: 'array',
     // The snow on the ground stays, and the light it throws.
     without: (site) => snowExtremes(site).none,
+    ofSnow: true,
+  },
+  {
+    name: 'snow left lying',
+    meaning: `swept within ${sweptWithinH} h of daylight`,
+    takesFrom: 'array',
+    without: (site) =>
+      site.snow.cover === 'none' || (site.snow.clearing?.within ?? Number.POSITIVE_INFINITY) <= sweptWithinH
+        ? site
+        : { ...site, snow: { ...site.snow, clearing: { within: sweptWithinH } } },
+    ofSnow: true,
   },
   {
     name: 'glass',
