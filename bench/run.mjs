@@ -80,4 +80,19 @@ const mounts = designsPerSecond((i) => ({ 'arrays.0.mount': { kind: 'fixed', til
 console.log(
   `designs a second    ${bankOnly.toFixed(0)} when the bank changes, ${mounts.toFixed(0)} when the mount does (one core)`,
 );
+
+// Twenty years of the demo's hours in one table.
+const { judgeWeather, readWeatherYearsFile } = await import('@wintergap/weather');
+const demo = readFileSync(join(root, 'data-demo/kettle-pond.csv'), 'utf8').trimEnd().split('\n');
+const rows = demo.filter((line) => /^\d/.test(line));
+const twenty = Array.from({ length: 20 }, (_, i) => rows.map((row) => row.replace('2023', String(2001 + i)))).flat();
+const twentyFile = join(folder, 'twenty.csv');
+writeFileSync(twentyFile, [...demo.filter((line) => !/^\d/.test(line)), ...twenty].join('\n'));
+const readAt = performance.now();
+const years = readWeatherYearsFile(twentyFile);
+const judgedAt = performance.now();
+for (const { weather } of years) judgeWeather(weather);
+console.log(
+  `twenty years read   ${(judgedAt - readAt).toFixed(0)} ms for ${twenty.length} rows, judged in ${(performance.now() - judgedAt).toFixed(0)} ms`,
+);
 rmSync(folder, { recursive: true, force: true });
