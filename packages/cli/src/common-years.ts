@@ -4,7 +4,7 @@ import {
   type CommonWish,
   commonAnswer,
   type NamedSite,
-  runDesigns,
+  runUntilClear,
 } from '@wintergap/study';
 import { exceededLimits, PreparedCache, siteLimits } from '@wintergap/year';
 import type { Command } from 'commander';
@@ -21,7 +21,10 @@ export interface CommonYearsOptions {
 /** The options of every command whose answer rests on common weather years. */
 export function addCommonYearsOptions(command: Command): Command {
   return command
-    .option('--years <n>', 'weather years under the answer; 1 for the year of the file alone (default: 25)')
+    .option(
+      '--years <n>',
+      'weather years under the answer; 1 for the year of the file alone (default: 25, and up to 100 where these leave the best in doubt)',
+    )
     .option('--seed <n>', 'fixes the made years (default: 1)')
     .option('--workers <n>', 'years run at the same time (default: one for each processor)');
 }
@@ -40,7 +43,7 @@ export async function commonYearsOf(designs: readonly NamedSite[], options: Comm
   const wish = commonWish(options);
   const progress = countProgress('years');
   try {
-    return commonAnswer(await runDesigns(designs, { ...wish, onYear: progress.reached }), overLimits(designs));
+    return commonAnswer(await runUntilClear(designs, { ...wish, onYear: progress.reached }), overLimits(designs));
   } finally {
     progress.stop();
   }

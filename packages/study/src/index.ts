@@ -2,7 +2,7 @@ export { type CommonAnswer, type CommonFigures, commonAnswer } from './common/co
 export { type CommonYears, type CommonYearsWish, commonYears, usualCommonYears } from './common/common-years.js';
 export type { Merit } from './common/merit.js';
 export type { PairedDifference, YearsMean } from './common/paired-difference.js';
-export { type CommonRun, type CommonWish, type NamedSite, runDesigns } from './common/run-designs.js';
+export { type CommonRun, type CommonWish, type NamedSite, runDesigns, runUntilClear } from './common/run-designs.js';
 export { type SnowRange, snowCovers, snowRange } from './common/snow-range.js';
 export { type NamedResult, reasonRuns, type VariantReasons, variantReasons } from './compare/variant-reasons.js';
 export type { DesignAxis } from './design/axis.js';

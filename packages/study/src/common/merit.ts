@@ -51,3 +51,20 @@ export function isBetter(design: DesignYears, other: DesignYears): boolean {
 export function leadersOf<Design extends DesignYears>(designs: readonly Design[]): Design[] {
   return designs.filter((design) => !designs.some((other) => other !== design && isBetter(other, design)));
 }
+
+/**
+ * Whether more years could change what is said of the best of these designs: another seems worse, or as good as better,
+ * by enough to matter, and chance alone might make it so.
+ */
+export function moreYearsCouldTell(designs: readonly DesignYears[]): boolean {
+  const merit = meritOf(designs);
+  const mean = (design: DesignYears) => valuesOf(design, merit).reduce((sum, value) => sum + value, 0);
+  const [first] = designs;
+  if (!first) return false;
+  const least = designs.reduce((best, design) => (mean(design) < mean(best) ? design : best));
+  return designs.some((design) => {
+    if (design === least) return false;
+    const { mean: apart, verdict } = meritDifference(design, least, merit);
+    return verdict === 'none' && apart >= smallestThatMatters(valuesOf(least, merit), merit);
+  });
+}

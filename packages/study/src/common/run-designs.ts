@@ -4,7 +4,7 @@ import { Piscina } from 'piscina';
 import type { YearFigures } from '../year-figures.js';
 import { type CommonYears, commonYears } from './common-years.js';
 import { createDesignRunner, type DesignRunnerStart } from './design-runner.js';
-import type { DesignYears } from './merit.js';
+import { type DesignYears, moreYearsCouldTell } from './merit.js';
 
 /** A design under the name by which it is shown. */
 export interface NamedSite {
@@ -42,6 +42,30 @@ export async function runDesigns(designs: readonly NamedSite[], wish: CommonWish
   try {
     await run.reach(run.weather.count);
     return run.soFar();
+  } finally {
+    await run.close();
+  }
+}
+
+/** Most years that are run of their own accord where fewer leave the best in doubt. */
+export const mostCommonYears = 100;
+
+/**
+ * Runs designs through common years until the best of them is told from the others, or as far as `mostCommonYears`; no
+ * further than asked where a number of years is, or where the site has real years only.
+ *
+ * @throws SiteError or WeatherError for input that cannot be used, OutOfRangeError for numbers out of range
+ */
+export async function runUntilClear(designs: readonly NamedSite[], wish: CommonWish = {}): Promise<CommonRun> {
+  const { count, kind } = commonYears(designs[0]!.site, wish);
+  if (wish.years !== undefined || kind === 'real' || designs.length < 2) return runDesigns(designs, wish);
+  const run = createCommonRun(designs, { ...wish, years: mostCommonYears });
+  try {
+    for (let years = count; ; years *= 2) {
+      await run.reach(Math.min(years, mostCommonYears));
+      const soFar = run.soFar();
+      if (years >= mostCommonYears || !moreYearsCouldTell(soFar.designs)) return soFar;
+    }
   } finally {
     await run.close();
   }
