@@ -1,7 +1,5 @@
 import { hoursPerYear } from '@wintergap/ground';
-import type { Site } from '@wintergap/site';
-
-type SiteMount = Site['arrays'][number]['mount'];
+import { isTilted, type SiteMount } from '@wintergap/site';
 
 /** A mount with its winter tilt made steeper. */
 export interface SteeperMount {
@@ -24,7 +22,7 @@ const quarterDays = 91;
  * winter solstice. `null` for trackers that tilt by themselves and for planes that stand upright already.
  */
 export function steeperWinter(mount: SiteMount, hemisphere: 'north' | 'south'): SteeperMount | null {
-  if (mount.kind === 'one-axis' || mount.kind === 'two-axis') return null;
+  if (!isTilted(mount)) return null;
   const midwinter = midwinterDay[hemisphere];
   const daysInForce = (from: number): number => (midwinter - from + dayCount) % dayCount;
   const written = mount.kind === 'fixed' ? undefined : mount.tilts;

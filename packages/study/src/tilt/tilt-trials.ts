@@ -1,5 +1,5 @@
 import { daysPerYear, monthOfDay, OutOfRangeError } from '@wintergap/ground';
-import type { Site } from '@wintergap/site';
+import { isTilted, type Site, type TiltedMount } from '@wintergap/site';
 import type { TiltPeriod, YearResult } from '@wintergap/year';
 import { snowCovers } from '../common/snow-range.js';
 import { rerunOf } from '../rerun.js';
@@ -26,10 +26,6 @@ export interface TiltTrials {
 }
 
 type SiteArray = Site['arrays'][number];
-type TiltedMount = Extract<SiteArray['mount'], { kind: 'fixed' | 'seasonal' | 'pole' }>;
-
-const isTilted = (mount: SiteArray['mount']): mount is TiltedMount =>
-  mount.kind === 'fixed' || mount.kind === 'seasonal' || mount.kind === 'pole';
 
 /** @throws OutOfRangeError when there is no such array, or its mount leaves no tilt to choose */
 export function tiltTrials(design: Site, wanted: string | undefined): TiltTrials {

@@ -170,7 +170,7 @@ function idealTracker({ maxCurrent, nightDraw }: Extract<SiteArray['controller']
 
 function withoutDrive(array: SiteArray): SiteArray {
   const { mount } = array;
-  if (mount.kind === 'fixed' || mount.kind === 'seasonal') return array;
+  if (!('drive' in mount)) return array;
   const { drive, ...still } = mount;
   return { ...array, mount: still };
 }

@@ -4,12 +4,9 @@ import type { WeatherYear } from '../weather-year.js';
 import { summerHours } from './clock-mend.js';
 import { daysToHours } from './days-to-hours.js';
 import { finishYear } from './finish-year.js';
+import { weatherFormats } from './formats.js';
 import type { HourColumns } from './hour-columns.js';
-import { readEpw } from './read-epw.js';
-import { readPower } from './read-power.js';
 import type { ReadSettings } from './read-settings.js';
-import { readTable } from './read-table.js';
-import { readTmy3 } from './read-tmy3.js';
 import { oneYear, type StartShelf, type YearShelf, yearsApart } from './year-shelf.js';
 
 /**
@@ -62,9 +59,6 @@ function shelve(text: string, options: ReadSettings & { source: string }, start:
   const body = text.startsWith('\ufeff') ? text.slice(1) : text;
   const clean = body.includes('\r') ? body.replace(/\r\n?/g, '\n') : body;
   if (clean.trim() === '') throw new WeatherError(source, 1, 'the file is empty');
-  const intake = { start, summer: clock ? summerHours(clock) : null };
-  if (/^\s*"?-BEGIN HEADER-/i.test(clean)) return readPower(clean, source, place, intake);
-  if (/^LOCATION\s*,/i.test(clean)) return readEpw(clean, source, intake);
-  if (/^[^\n]*\n\s*"?Date \(MM\/DD\/YYYY\)/i.test(clean)) return readTmy3(clean, source, intake);
-  return readTable(clean, source, intake);
+  const format = weatherFormats.find(({ recognises }) => recognises(clean))!;
+  return format.read(clean, source, { start, summer: clock ? summerHours(clock) : null }, place);
 }

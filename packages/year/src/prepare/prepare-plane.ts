@@ -1,8 +1,7 @@
 import { type CompiledSkyline, compileSkyline, type PlaneYear, planeYear, usualLeaves } from '@wintergap/irradiance';
 import { driveLoadW, fullCatch, hourlyTiltDeg, pointing, type SnowCatch, snowCover } from '@wintergap/mounts';
-import { fromSite, type Site, type SiteArray } from '@wintergap/site';
+import { fromSite, mountOf, type Site, type SiteArray } from '@wintergap/site';
 import type { WeatherYear } from '@wintergap/weather';
-import { mountOf } from './mount-of-site.js';
 import type { Outdoors } from './prepare-outdoors.js';
 import { identityOf, type PreparedCache } from './prepared-cache.js';
 
