@@ -32,8 +32,8 @@ test('has no days to give at the floor or under a load it cannot carry', () => {
 
 test('without load the bank runs itself down in months', () => {
   const days = autonomyDays(bank, { averageLoadW: 0, tempC: 25 });
-  expect(days).toBeGreaterThan(300);
-  expect(days).toBeLessThan(500);
+  // 4 % a month of what is left: from full to the floor of half in ln 2 / 0.04 months of 730 h.
+  expect(days).toBeCloseTo(((Math.LN2 / 0.04) * 730) / 24, 1);
   const tight = createBank({ chemistry: 'agm', voltageV: 12, capacityAh: 100, atRateH: 20, selfDischargePerMonth: 0 });
   expect(autonomyDays(tight, { averageLoadW: 0, tempC: 25 })).toBe(Number.POSITIVE_INFINITY);
 });

@@ -31,13 +31,13 @@ export function autonomyDays(bank: Bank, question: AutonomyQuestion): number {
   mustLie('floor', floor, bank.lowestState, 1);
   const step = (fromState - floor) / steps;
   if (!(step > 0)) return 0;
-  const selfA = bank.selfDischargePerHour(tempC) * bank.refAh;
+  const selfPerHour = bank.selfDischargePerHour(tempC);
   let hours = 0;
   for (let k = 0; k < steps; k++) {
     const s = fromState - (k + 0.5) * step;
     const amps = bank.dischargeAmps(averageLoadW, s, tempC);
     if (amps > bank.dischargeLimitAmps(s, tempC) || s < bank.reachableEmpty(tempC, amps)) break;
-    hours += (step * bank.refAh) / (amps + selfA);
+    hours += (step * bank.refAh) / (amps + selfPerHour * Math.max(s, 0) * bank.refAh);
   }
   return hours / 24;
 }

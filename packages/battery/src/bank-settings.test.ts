@@ -35,6 +35,8 @@ test.each<[Partial<BankSettings>, RegExp]>([
   [{ floor: 1.5 }, /floor must be -0.5 to 0.99, got 1.5/],
   [{ absorptionV: 3.6 }, /absorptionV must be 2.1 to 2.8 V per cell/],
   [{ floatV: 2.5, absorptionV: 2.4 }, /floatV must not be above/],
+  [{ equaliseV: 2.4, absorptionV: 2.45 }, /equaliseV must not be below absorptionV/],
+  [{ tailA: 201 }, /tailA must be 0 to 200, got 201/],
   [{ agedCapacity: 0 }, /agedCapacity/],
   [{ otherLabel: { capacityAh: 900, atRateH: 100 } }, /at 100 h must be 1.01 to 1.58 times that at 20 h, got 900 Ah/],
   [{ otherLabel: { capacityAh: 1200, atRateH: 20 } }, /at 20 h must be/],

@@ -1,5 +1,6 @@
 import { mustLie, OutOfRangeError } from '@wintergap/ground';
 import { capacityAfterYears } from './capacity-after-years.js';
+import { cellLimitsOf, cellsInSeries, setPointOfCell } from './cell-limits.js';
 import {
   type Chemistry,
   type ChemistryDefaults,
@@ -100,17 +101,17 @@ export function resolveBank(settings: BankSettings): ResolvedBank {
   mustLie('capacityAh', capacityAh, 0.1, 1e7);
   mustLie('atRateH', atRateH, 0.25, 500);
   const otherLabel = settings.chemistry === 'lithium-iron-phosphate' ? undefined : settings.otherLabel;
-  const cells = Math.round(voltageV / defaults.cellV);
-  if (cells < 1 || Math.abs(voltageV / cells / defaults.cellV - 1) > (lithium ? 0.08 : 0.03)) {
+  const cells = cellsInSeries(settings.chemistry, voltageV);
+  if (cells === null) {
     throw new OutOfRangeError(
       `voltageV must be a multiple of ${defaults.cellV} V for ${settings.chemistry}, got ${voltageV}`,
     );
   }
-  const least = lithium ? 3.2 : 2.1;
-  const most = lithium ? 3.7 : 2.8;
+  const limits = cellLimitsOf(settings.chemistry);
+  const { leastSetV: least, mostSetV: most } = limits;
   const cell = (name: string, volts: number | undefined, fallback: number, low: number, high: number): number => {
     if (volts === undefined) return fallback;
-    const cellV = volts < 4 ? volts : volts / cells;
+    const cellV = setPointOfCell(volts, cells);
     if (!(cellV >= low && cellV <= high)) {
       throw new OutOfRangeError(`${name} must be ${low} to ${high} V per cell (${cells} cells), got ${volts}`);
     }
@@ -129,11 +130,19 @@ export function resolveBank(settings: BankSettings): ResolvedBank {
   checkCycleTable(cyclesByDepth);
   const absorptionCellV = cell('absorptionV', settings.absorptionV, defaults.absorptionCellV, least, most);
   // A bank charged higher or lower than usual is floated and equalised so too, if nothing else is said.
-  const equaliseCellV = settings.chemistry === 'flooded-lead-acid' ? defaults.equaliseCellV : absorptionCellV;
+  const usualEqualiseV = settings.chemistry === 'flooded-lead-acid' ? defaults.equaliseCellV : absorptionCellV;
   const floatCellV = cell('floatV', settings.floatV, Math.min(defaults.floatCellV, absorptionCellV), least, most);
   if (floatCellV > absorptionCellV) {
     throw new OutOfRangeError(
       `floatV must not be above absorptionV, got ${floatCellV} and ${absorptionCellV} V per cell`,
+    );
+  }
+  const equaliseCellV = lithium
+    ? absorptionCellV
+    : cell('equaliseV', settings.equaliseV, Math.max(usualEqualiseV, absorptionCellV), least, most);
+  if (equaliseCellV < absorptionCellV) {
+    throw new OutOfRangeError(
+      `equaliseV must not be below absorptionV, got ${equaliseCellV} and ${absorptionCellV} V per cell`,
     );
   }
   return {
@@ -146,15 +155,14 @@ export function resolveBank(settings: BankSettings): ResolvedBank {
     floor: optional('floor', settings.floor, lithium ? 0 : -0.5, 0.99) ?? defaults.floor,
     absorptionCellV,
     floatCellV,
-    equaliseCellV: lithium
-      ? absorptionCellV
-      : cell('equaliseV', settings.equaliseV, Math.max(equaliseCellV, absorptionCellV), least, most),
+    equaliseCellV,
     compensationVPerCellK: lithium
       ? 0
-      : (optional('compensationVPerCellK', settings.compensationVPerCellK, -0.01, 0) ?? defaults.compensationVPerCellK),
+      : (optional('compensationVPerCellK', settings.compensationVPerCellK, limits.leastCompensationVPerK, 0) ??
+        defaults.compensationVPerCellK),
     cutoffCellV: cell('cutoffV', settings.cutoffV, defaults.cutoffCellV, lithium ? 2 : 1.2, lithium ? 3.2 : 2.05),
     absorptionHours: optional('absorptionHours', settings.absorptionHours, 0, 48) ?? defaults.absorptionHours,
-    tailA: optional('tailA', settings.tailA, 0, 1e6),
+    tailA: optional('tailA', settings.tailA, 0, limits.mostTailRate * capacityAh),
     chargeLimitA: optional('chargeLimitA', settings.chargeLimitA, 0, 1e7),
     dischargeLimitA: optional('dischargeLimitA', settings.dischargeLimitA, 0, 1e7),
     selfDischargePerMonth:

@@ -45,7 +45,7 @@ function step(bank: Bank, s: number, powerW: number, tempC: number, hours: numbe
     done.drawnAh = amps * part * hours;
     done.s -= done.drawnAh / bank.refAh;
   }
-  done.selfAh = Math.min(bank.selfDischargePerHour(tempC) * hours, done.s) * bank.refAh;
+  done.selfAh = bank.selfDischargePerHour(tempC) * hours * Math.max(done.s, 0) * bank.refAh;
   done.s -= done.selfAh / bank.refAh;
   done.lossWh = done.inWh - done.outWh - (bank.storedWh(done.s) - bank.storedWh(s));
   return done;

@@ -17,7 +17,7 @@ export interface Bank {
   refAh: number;
   /** Lowest state of charge the owner allows. */
   floor: number;
-  /** State of charge that nothing takes the bank below, self-discharge included: 0, or a floor below that. */
+  /** State of charge that nothing takes the bank below: 0, or a floor below that. */
   lowestState: number;
   /** Energy between full and the floor, Wh. */
   usableWh: number;
@@ -48,7 +48,7 @@ export interface Bank {
   dischargeLimitAmps(s: number, tempC: number): number;
   /** Set voltage of a charging stage, temperature-compensated, V. */
   setVoltage(stage: ChargeStage, tempC: number): number;
-  /** Self-discharge as a fraction of `refAh` per hour. */
+  /** Self-discharge per hour as a fraction of the charge held, `s` x `refAh`; a bank at or below 0 has none. */
   selfDischargePerHour(tempC: number): number;
   /** Lowest state of charge that can be reached at a temperature and discharge current, below 0 for slow ones. */
   reachableEmpty(tempC: number, amps: number): number;

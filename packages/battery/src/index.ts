@@ -16,6 +16,7 @@ export {
   insulationFrom,
 } from './cabinet-estimates.js';
 export { capacityAfterYears } from './capacity-after-years.js';
+export { cellLimitsOf, cellsInSeries, setPointOfCell } from './cell-limits.js';
 export {
   type Chemistry,
   type ChemistryDefaults,
@@ -23,7 +24,7 @@ export {
   type LeadAcidChemistry,
 } from './chemistry-defaults.js';
 export { createBank } from './create-bank.js';
-export { type CyclesAtDepth, cyclesAtDepth } from './cycle-life.js';
+export { type CyclesAtDepth, checkCycleTable, cyclesAtDepth } from './cycle-life.js';
 export { acidFreezingC, electrolyteDensity, freezingC } from './freezing.js';
 export { finalCellV } from './full-cell.js';
 export {

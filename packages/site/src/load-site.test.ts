@@ -68,6 +68,42 @@ test.each([
   expect(problemsOf(example.replace(right, wrong)).join('\n')).toMatch(message);
 });
 
+// Of 12 cells: 2.1 to 2.8 V each, so 25.2 to 33.6 V; the usual absorption of flooded cells is 2.4 V, 28.8 V.
+test('every set point of a bank that its cells cannot have is told at once, with its line', () => {
+  const bank = (keys: string) => example.replace('  floor: 30 %', `  floor: 30 %\n${keys}`);
+  const text = bank('  absorption: 36 V\n  float: 20 V\n  tailCurrent: 300 A\n  compensation: -0.15 V/K');
+  const problems = problemsOf(text);
+  for (const [key, message] of [
+    ['absorption: 36', 'bank.absorption: found 36 V, expected 25.2 V to 33.6 V: 2.1 to 2.8 V for each of 12 cells'],
+    ['float: 20', 'bank.float: found 20 V, expected 25.2 V to 33.6 V'],
+    ['tailCurrent:', 'bank.tailCurrent: found 300 A, expected 0 A to 200 A'],
+    ['compensation:', 'bank.compensation: found -0.15 V/K, expected -0.12 V/K to 0'],
+  ] as const) {
+    expect(problems.find((line) => line.includes(message))).toContain(`site.yaml:${lineOf(text, key)}:`);
+  }
+  expect(problems).toHaveLength(4);
+  expect(problemsOf(bank('  float: 29 V')).join()).toContain(
+    'bank.float: found 29 V, expected no more than the absorption voltage, 28.8 V, which is usual',
+  );
+  expect(problemsOf(bank('  absorption: 30 V\n  equalise: { voltage: 29 V, every: 30 }')).join()).toContain(
+    'bank.equalise.voltage: found 29 V, expected no less than the absorption voltage, 30 V',
+  );
+  expect(problemsOf(bank('  absorption: 29 V\n  float: 27 V\n  tailCurrent: 15 A'))).toEqual([]);
+  expect(problemsOf(example.replace('voltage: 24 V', 'voltage: 25 V')).join()).toContain(
+    'bank.voltage: found 25 V, expected a multiple of the 2 V of one cell, such as 26 V',
+  );
+  expect(
+    problemsOf(
+      example
+        .replace('capacity: 1000 Ah', 'capacity: [{ gives: 1000 Ah, in: 20 h }, { gives: 900 Ah, in: 100 h }]')
+        .replace('  atRate: 20 h\n', ''),
+    ).join(),
+  ).toMatch(/bank.capacity: .*at 100 h must be/);
+  expect(problemsOf(bank('  cycleLife: [{ depth: 80 %, cycles: 700 }, { depth: 20 %, cycles: 3000 }]')).join()).toMatch(
+    /bank.cycleLife: .* from shallow to deep/,
+  );
+});
+
 test('an empty file, a list or a text is told what a site file looks like', () => {
   for (const text of ['', '- a\n- b', 'hello']) expect(problemsOf(text).join()).toMatch(/expected keys such as name:/);
 });

@@ -1,4 +1,6 @@
+import { hoursPerYear } from '@wintergap/ground';
 import * as z from 'zod';
+import { checkBank } from './bank-rules.js';
 import { fraction, mapping, notNegative, number, oneOf, positive, quantity, wholeNumber, word } from './fields.js';
 import { leadAcidLabel, plainCapacity, plainLabel } from './schema-bank-label.js';
 import { cabinet } from './schema-cabinet.js';
@@ -6,9 +8,11 @@ import { cabinet } from './schema-cabinet.js';
 /** Keys every chemistry has. Voltages of set points are those of the whole bank at 25 degC. */
 const anyBank = {
   voltage: quantity('voltage', { min: 2, max: 1000, say: '2 V to 1000 V' }),
-  age: quantity('duration', notNegative).default(0),
+  age: quantity('duration', { min: 0, max: 100 * hoursPerYear, say: '0 to 100 years' }).default(0),
   absorption: quantity('voltage', positive).optional(),
-  absorptionTime: quantity('duration', notNegative).optional(),
+  absorptionTime: quantity('duration', { min: 0, max: 48, say: '0 h to 48 h' }).optional(),
+  /** Current at which absorption may end before its time; 0 A for never. */
+  tailCurrent: quantity('current', notNegative).optional(),
   float: quantity('voltage', positive).optional(),
   chargeLimit: quantity('current', positive).optional(),
   dischargeLimit: quantity('current', positive).optional(),
@@ -17,7 +21,11 @@ const anyBank = {
   stands: word(['rooms', 'unheated', 'outdoors']).optional(),
   /** Cycles to 80 % capacity at depths of discharge, as a maker prints them. */
   cycleLife: z.array(mapping({ depth: fraction(), cycles: number(1, 1e6, 'cycles') })).optional(),
-  calendarLife: quantity('duration', positive).optional(),
+  calendarLife: quantity('duration', {
+    min: 0.5 * hoursPerYear,
+    max: 100 * hoursPerYear,
+    say: '0.5 to 100 years',
+  }).optional(),
 };
 
 const leadAcid = {
@@ -41,15 +49,21 @@ export const bank = oneOf(
   'chemistry',
   ['flooded-lead-acid', 'agm', 'gel', 'lithium-iron-phosphate'],
   [
-    mapping({ chemistry: z.literal('flooded-lead-acid'), ...leadAcid }).transform(plainCapacity),
-    mapping({ chemistry: z.literal('agm'), ...leadAcid }).transform(plainCapacity),
-    mapping({ chemistry: z.literal('gel'), ...leadAcid }).transform(plainCapacity),
+    mapping({ chemistry: z.literal('flooded-lead-acid'), ...leadAcid })
+      .transform(plainCapacity)
+      .superRefine(checkBank),
+    mapping({ chemistry: z.literal('agm'), ...leadAcid })
+      .transform(plainCapacity)
+      .superRefine(checkBank),
+    mapping({ chemistry: z.literal('gel'), ...leadAcid })
+      .transform(plainCapacity)
+      .superRefine(checkBank),
     mapping({
       chemistry: z.literal('lithium-iron-phosphate'),
       ...anyBank,
       ...plainLabel,
       floor: fraction({ min: 0, max: 0.95, say: '0 % to 95 %' }).optional(),
-    }),
+    }).superRefine(checkBank),
   ],
 );
 

@@ -86,10 +86,8 @@ export function runYear(plant: Plant, state: PlantState, ledger: Ledger, firstHo
     }
     const beforeWh = bank.storedWh(state.stateOfCharge);
     // The rule of doubling per 10 K is not trusted beyond where chargers stop.
-    const kept = Math.max(
-      state.stateOfCharge - bank.selfDischargePerHour(Math.min(state.bankC, hottestChargeC)),
-      bank.lowestState,
-    );
+    const selfShare = bank.selfDischargePerHour(Math.min(state.bankC, hottestChargeC));
+    const kept = state.stateOfCharge - selfShare * Math.max(state.stateOfCharge, 0);
     storedWh = bank.storedWh(kept);
     state.stateOfCharge = kept;
     ledger.selfDischargeWh[h] = beforeWh - storedWh;

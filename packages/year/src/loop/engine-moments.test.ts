@@ -34,7 +34,7 @@ function minuteByMinute(plant: Plant, startState: number, below: number, above: 
       }
       if (running) engineH += 1 / 60;
     }
-    s -= bank.selfDischargePerHour(20);
+    s -= bank.selfDischargePerHour(20) * s;
   }
   return { starts, engineH };
 }

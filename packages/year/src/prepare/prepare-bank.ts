@@ -80,6 +80,7 @@ export function bankSettings(site: SiteBank): BankSettings {
     ageYears: site.age / hoursPerYear,
     absorptionV: site.absorption,
     absorptionHours: site.absorptionTime,
+    tailA: site.tailCurrent,
     floatV: site.float,
     chargeLimitA: site.chargeLimit,
     dischargeLimitA: site.dischargeLimit,

@@ -1,0 +1,43 @@
+import { type Chemistry, chemistryDefaults } from './chemistry-defaults.js';
+
+/** What one cell of a chemistry can be set to, V at 25 degC, and how far a bank's nominal voltage may be off. */
+export interface CellLimits {
+  leastSetV: number;
+  mostSetV: number;
+  /** Share by which cells x nominal may miss the voltage: lithium banks of 12.8 V are called 12 V. */
+  voltageTolerance: number;
+  /** Lowest compensation of lead-acid set points, V per cell and K. */
+  leastCompensationVPerK: number;
+  /** A tail current above this share of the capacity per hour would end a charge that has hardly begun. */
+  mostTailRate: number;
+}
+
+const leadAcid: CellLimits = {
+  leastSetV: 2.1,
+  mostSetV: 2.8,
+  voltageTolerance: 0.03,
+  leastCompensationVPerK: -0.01,
+  mostTailRate: 0.2,
+};
+const lithium: CellLimits = {
+  leastSetV: 3.2,
+  mostSetV: 3.7,
+  voltageTolerance: 0.08,
+  leastCompensationVPerK: 0,
+  mostTailRate: 0.2,
+};
+
+/** Generous limits for what chargers can be set to: common practice, no source. */
+export const cellLimitsOf = (chemistry: Chemistry): CellLimits =>
+  chemistry === 'lithium-iron-phosphate' ? lithium : leadAcid;
+
+/** Cells in series of a bank; `null` when no number of them makes its voltage. */
+export function cellsInSeries(chemistry: Chemistry, voltageV: number): number | null {
+  const { cellV } = chemistryDefaults[chemistry];
+  const cells = Math.round(voltageV / cellV);
+  const { voltageTolerance } = cellLimitsOf(chemistry);
+  return cells < 1 || Math.abs(voltageV / cells / cellV - 1) > voltageTolerance ? null : cells;
+}
+
+/** A set point for one cell: below 4 V it is that already, otherwise it is the bank's. */
+export const setPointOfCell = (volts: number, cells: number): number => (volts < 4 ? volts : volts / cells);

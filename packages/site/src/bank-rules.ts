@@ -1,0 +1,100 @@
+import {
+  type Chemistry,
+  cellLimitsOf,
+  cellsInSeries,
+  checkCycleTable,
+  chemistryDefaults,
+  type LabelPoint,
+  rateWeightOf,
+  setPointOfCell,
+} from '@wintergap/battery';
+import { OutOfRangeError } from '@wintergap/ground';
+import type * as z from 'zod';
+
+/** What the rules ask of a bank of any chemistry. */
+interface WrittenBank {
+  chemistry: Chemistry;
+  voltage: number;
+  capacity: number;
+  atRate: number;
+  otherLabel?: LabelPoint | undefined;
+  absorption?: number | undefined;
+  float?: number | undefined;
+  equalise?: { voltage?: number | undefined } | undefined;
+  compensation?: number | undefined;
+  tailCurrent?: number | undefined;
+  cycleLife?: { depth: number; cycles: number }[] | undefined;
+}
+
+/** What has to fit together between the keys of a bank: cells, set points, label and tables. */
+export function checkBank(bank: WrittenBank, context: z.RefinementCtx): void {
+  const report = (path: PropertyKey[], message: string) => context.addIssue({ code: 'custom', path, message });
+  checkSetPoints(bank, report);
+  const { capacity, atRate, otherLabel, tailCurrent, cycleLife } = bank;
+  const { mostTailRate } = cellLimitsOf(bank.chemistry);
+  if (tailCurrent !== undefined && tailCurrent > mostTailRate * capacity) {
+    report(
+      ['tailCurrent'],
+      `found ${tailCurrent} A, expected 0 A to ${plain(mostTailRate * capacity)} A, ${mostTailRate * 100} % of ${capacity} Ah an hour; usual is ${plain(chemistryDefaults[bank.chemistry].tailRate * capacity)} A`,
+    );
+  }
+  if (otherLabel)
+    reportRefusal(['capacity'], () => rateWeightOf({ capacityAh: capacity, atRateH: atRate }, otherLabel));
+  if (cycleLife) reportRefusal(['cycleLife'], () => checkCycleTable(cycleLife));
+
+  function reportRefusal(path: PropertyKey[], check: () => void): void {
+    try {
+      check();
+    } catch (error) {
+      if (!(error instanceof OutOfRangeError)) throw error;
+      report(path, error.message);
+    }
+  }
+}
+
+function checkSetPoints(bank: WrittenBank, report: (path: PropertyKey[], message: string) => void): void {
+  const { chemistry, voltage, absorption, float, compensation } = bank;
+  const { cellV, absorptionCellV } = chemistryDefaults[chemistry];
+  const cells = cellsInSeries(chemistry, voltage);
+  if (cells === null) {
+    const nearest = Math.max(1, Math.round(voltage / cellV));
+    report(
+      ['voltage'],
+      `found ${voltage} V, expected a multiple of the ${cellV} V of one cell, such as ${plain(nearest * cellV)} V`,
+    );
+    return;
+  }
+  const { leastSetV, mostSetV, leastCompensationVPerK } = cellLimitsOf(chemistry);
+  const equalise = bank.equalise?.voltage;
+  const setPoints: [path: PropertyKey[], volts: number | undefined][] = [
+    [['absorption'], absorption],
+    [['float'], float],
+    [['equalise', 'voltage'], equalise],
+  ];
+  for (const [path, volts] of setPoints) {
+    const ofCell = volts === undefined ? leastSetV : setPointOfCell(volts, cells);
+    if (ofCell >= leastSetV && ofCell <= mostSetV) continue;
+    report(
+      path,
+      `found ${volts} V, expected ${plain(leastSetV * cells)} V to ${plain(mostSetV * cells)} V: ${leastSetV} to ${mostSetV} V for each of ${cells} cells`,
+    );
+  }
+  const absorptionV = absorption === undefined ? absorptionCellV : setPointOfCell(absorption, cells);
+  const written = absorption === undefined ? ', which is usual' : '';
+  const found = `${plain(absorptionV * cells)} V${written}`;
+  if (float !== undefined && setPointOfCell(float, cells) > absorptionV) {
+    report(['float'], `found ${float} V, expected no more than the absorption voltage, ${found}`);
+  }
+  if (equalise !== undefined && setPointOfCell(equalise, cells) < absorptionV) {
+    report(['equalise', 'voltage'], `found ${equalise} V, expected no less than the absorption voltage, ${found}`);
+  }
+  const least = leastCompensationVPerK * cells;
+  if (compensation !== undefined && compensation < least) {
+    report(
+      ['compensation'],
+      `found ${compensation} V/K, expected ${plain(least)} V/K to 0: ${leastCompensationVPerK} V/K for each of ${cells} cells`,
+    );
+  }
+}
+
+const plain = (value: number) => String(Number(value.toPrecision(6)));
