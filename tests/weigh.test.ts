@@ -130,6 +130,25 @@ test('more foam keeps the bank warmer in the cold', () => {
   expect(half!.coldestBankC).toBeGreaterThan(foam!.coldestBankC - 1);
 });
 
+// 24 kWh at 180 each.
+test('foam, air and life are one trade: a warmer bank lasts shorter, and its wear costs more a year', async () => {
+  const { cabinet: choices } = await weighSite({ ...pond.base, loads: pond.base.loads.slice(0, 1) }, fileYear, 180);
+  const of = (name: string) => choices!.find((choice) => choice.name === name)!;
+  const own = of('as designed');
+  expect(of('2 inches more foam').warmestBankC).toBeGreaterThan(own.warmestBankC);
+  expect(of('2 inches more foam').bankYears).toBeLessThan(own.bankYears);
+  expect(of('half the foam').bankYears).toBeGreaterThan(own.bankYears);
+  expect(of('ventilated for gas').bankYears).toBeGreaterThan(own.bankYears);
+  for (const { bankYears, wearPerYear } of choices!) expect(wearPerYear! * bankYears).toBeCloseTo(24 * 180, 6);
+});
+
+// Differences of single years may be the luck of a run: with one year nothing is said to save or cost hours.
+test('a cabinet that the years cannot tell apart is not praised', () => {
+  const page = weighText(weights, 'metric').replaceAll('\n', ' ');
+  expect(page).toContain('2 inches more foam: no difference that 1 year can show');
+  expect(page).not.toMatch(/foam saves/);
+});
+
 test('the parts of a difference and the rest add up to it', () => {
   const designs = [
     { name: 'base', result: run(cabin.base) },

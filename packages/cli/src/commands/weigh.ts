@@ -1,4 +1,5 @@
 import { weighText } from '@wintergap/report';
+import { readCosts } from '@wintergap/seasonal';
 import { designOf } from '@wintergap/site';
 import { type SiteWeights, weighSite } from '@wintergap/study';
 import type { Command } from 'commander';
@@ -25,13 +26,15 @@ export function addWeigh(program: Command): void {
   addCommonYearsOptions(command)
     .addHelpText('after', '\nExample:\n  wintergap weigh examples/kettle-pond.yaml')
     .action(async (file: string, options: WeighOptions) => {
-      const design = designOf(loadAccepting(file, options), options.variant);
+      const site = loadAccepting(file, options);
+      const design = designOf(site, options.variant);
+      const bankPerKWh = readCosts(site)?.bankPerKWh ?? null;
       const units = unitsOption(options.units, design.units);
       const trust = trustOf(design);
       const progress = countProgress('years');
       let weights: SiteWeights;
       try {
-        weights = await weighSite(design, { ...commonWish(options), onYear: progress.reached });
+        weights = await weighSite(design, { ...commonWish(options), onYear: progress.reached }, bankPerKWh);
       } finally {
         progress.stop();
       }

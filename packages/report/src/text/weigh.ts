@@ -1,8 +1,8 @@
 import { monthNames } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
 import type { CabinetChoice, ChargerSizes, Outcome, PairedDifference, SiteWeights, Weight } from '@wintergap/study';
-import { yearsAgreeing, yearsInWords } from '../common-words.js';
-import { figure, percent, wrap } from '../figures.js';
+import { hoursDifferenceInWords, yearsAgreeing, yearsInWords } from '../common-words.js';
+import { count, figure, percent, wrap } from '../figures.js';
 import { inVolumeUnit, volumeUnit } from '../shown-units.js';
 import { plainTable } from './plain-table.js';
 
@@ -160,37 +160,64 @@ function chargerText(charger: ChargerSizes, units: UnitSystem): string {
 function cabinetText(choices: readonly CabinetChoice[], units: UnitSystem): string {
   const [own, ...others] = choices;
   if (!own || others.length === 0) return '';
-  const shared = columns(
-    choices.map(({ outcome }) => outcome),
-    [],
-    units,
-  );
+  const outcomes = choices.map(({ outcome }) => outcome);
+  const shared = columns(outcomes, [], units);
+  // Starts give way to the years of the bank.
+  const startsAt = shared.head.indexOf('starts');
+  const withoutStarts = (cells: readonly string[]) => cells.filter((_, column) => column !== startsAt);
   const heated = choices.some(({ heaterKWh }) => heaterKWh > 0.05);
+  const priced = choices.some(({ wearPerYear }) => wearPerYear !== null);
   const degrees = units === 'us' ? 'degF' : 'degC';
   const inDegrees = (celsius: number) => figure(units === 'us' ? celsius * 1.8 + 32 : celsius, 0);
-  const answer = others.map(({ name, outcome }) => {
-    const hours = own.outcome.generatorHours - outcome.generatorHours;
-    if (Math.abs(hours) >= 0.05)
-      return `${name} ${hours > 0 ? 'saves' : 'adds'} ${figure(Math.abs(hours))} engine hours`;
-    const dark = own.outcome.darkKWh - outcome.darkKWh;
-    if (Math.abs(dark) >= 0.05)
-      return `${name} ${dark > 0 ? 'lights' : 'darkens'} ${figure(Math.abs(dark))} kWh of load`;
-    return `${name} changes nothing`;
-  });
+  const byHours = outcomes.some(({ generatorHours }) => generatorHours > 0);
+  const answer = others.map((choice) => cabinetAnswer(choice, own, byHours));
   const table = fittingTable(
-    ['Cabinet', ...shared.head, 'coldest', 'warmest', ...(heated ? ['heater'] : [])],
     [
-      ['', ...shared.unit, degrees, degrees, ...(heated ? ['kWh'] : [])],
-      ...choices.map(({ name, outcome, coldestBankC, warmestBankC, heaterKWh }) => [
+      'Cabinet',
+      ...withoutStarts(shared.head),
+      'cold',
+      'warm',
+      ...(heated ? ['heater'] : []),
+      'bank',
+      ...(priced ? ['wear'] : []),
+    ],
+    [
+      [
+        '',
+        ...withoutStarts(shared.unit),
+        degrees,
+        degrees,
+        ...(heated ? ['kWh'] : []),
+        'years',
+        ...(priced ? ['a year'] : []),
+      ],
+      ...choices.map(({ name, outcome, coldestBankC, warmestBankC, heaterKWh, bankYears, wearPerYear }) => [
         name,
-        ...shared.ofOutcome(outcome),
+        ...withoutStarts(shared.ofOutcome(outcome)),
         inDegrees(coldestBankC),
         inDegrees(warmestBankC),
         ...(heated ? [figure(heaterKWh)] : []),
+        figure(bankYears, 1),
+        ...(wearPerYear === null ? [] : [figure(wearPerYear, 0)]),
       ]),
     ],
   );
-  return `${wrap(`Cabinet: ${answer.join('; ')}.`)}\n${table}`;
+  const note = `Bank: years to 80 % of its capacity as the file's year uses and warms it${priced ? '; wear: its price over those years' : ''}.`;
+  return `${wrap(`Cabinet: ${answer.join('; ')}. ${note}`)}\n${table}`;
+}
+
+/** What a cabinet does to engine or darkness, as far as the years can show it, and to the life of the bank. */
+function cabinetAnswer({ name, difference, bankYears }: CabinetChoice, own: CabinetChoice, byHours: boolean): string {
+  const { generatorHours, darkKWh } = difference!;
+  const does = byHours
+    ? hoursDifferenceInWords(generatorHours)
+    : darkKWh.verdict === 'none'
+      ? `no difference that ${count(darkKWh.years, 'year')} can show`
+      : `${figure(Math.abs(darkKWh.mean))} kWh ${darkKWh.verdict} dark, ${yearsAgreeing(darkKWh)}`;
+  const years = figure(bankYears, 1);
+  const lasts =
+    years === figure(own.bankYears, 1) ? '' : `, the bank lasts ${years} years, not ${figure(own.bankYears, 1)}`;
+  return `${name}: ${does}${lasts}`;
 }
 
 /** A table whose first column gives way where the whole would be wider than the page. */

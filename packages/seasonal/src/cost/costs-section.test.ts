@@ -22,7 +22,7 @@ costs:
     discountRate: 0.03,
     fuelEscalation: 0.01,
     bankPerKWh: 200,
-    engine: { price: 1800, lifeH: 2000, servicePerH: 0.4, alreadyThere: true },
+    engine: { price: 1800, lifeH: 2000, lifeYears: 20, servicePerH: 0.4, alreadyThere: true },
     store: { inPerKW: 1500, keptPerKWh: 20, outPerKW: 2500, keptYears: null, other: 0 },
   });
   expect(costs!.arrayPerKW).toBeCloseTo(600, 9);

@@ -25,6 +25,8 @@ export interface EngineCosts {
   price: number;
   /** Running hours until it is replaced; `null` when it lasts as long as the comparison. */
   lifeH: number | null;
+  /** Years after which it is replaced however little it ran. */
+  lifeYears: number;
   /** Oil, filters and service; 0 when not given. */
   servicePerH: number;
   /** It stands there already and is not bought at the start. */
@@ -49,6 +51,9 @@ const price = number(0, 1e12, 'a price');
 const life = quantity('duration', { min: 24, say: 'a life such as 12 years' }).optional();
 const change = fraction({ min: -0.2, max: 0.5, say: 'a change per year from -20 % to 50 %' });
 
+/** An engine that hardly runs rusts, its seals and hoses harden and its parts go out of sale: common practice, no source. */
+export const usualEngineYears = 20;
+
 const schema = mapping({
   years: wholeNumber(1, 200, 'years').optional(),
   discount: change.optional(),
@@ -58,6 +63,11 @@ const schema = mapping({
   engine: mapping({
     price,
     life: quantity('duration', { min: 10, say: 'running hours such as 2000 h' }).optional(),
+    lifeYears: quantity('duration', {
+      min: hoursPerYear,
+      max: 100 * hoursPerYear,
+      say: 'a life such as 20 years, 1 to 100 years',
+    }).optional(),
     service: quantity('pricePerTime', notNegative).optional(),
     alreadyThere: word(['yes', 'no']).default('no'),
   }).optional(),
@@ -92,6 +102,7 @@ export function readCosts(site: SiteFile): Costs | null {
       ? {
           price: engine.price,
           lifeH: engine.life ?? null,
+          lifeYears: inYears(engine.lifeYears) ?? usualEngineYears,
           servicePerH: engine.service ?? 0,
           alreadyThere: engine.alreadyThere === 'yes',
         }

@@ -30,6 +30,17 @@ test('array, bank, engine, fuel and service add up by hand when nothing is disco
   expect(cost.perYear).toBeCloseTo(total / 20, 6);
 });
 
+// By hand, no discounting, 30 years: 50 h a year would make 2000 h last 40 years, but it is bought again after 20 and is
+// half worn at the end; 15 years written: after 15, and worn out at the end.
+test.each([
+  ['life: 2000 h', 1000 + 1000 - 500],
+  ['life: 2000 h, lifeYears: 15 years', 1000 + 1000],
+  ['life: 500 h, lifeYears: 15 years', 1000 + 2000],
+])('an engine of %s is replaced by its hours or its years, whichever come first', (life, total) => {
+  const { site, costs } = priced(`{ years: 30, array: 0 /kW, bank: 0 /kWh, engine: { price: 1000, ${life} } }`);
+  expect(lifeCycleOfDesign(yearOf(50, 0), site, costs, 8).lifeCycle!.total).toBeCloseTo(total, 6);
+});
+
 test('a price that is not there leaves its cost open and is named', () => {
   const { site, costs } = priced('{ years: 20, array: 500 /kW, engine: { price: 1000 } }');
   const cost = lifeCycleOfDesign(yearOf(100, 80), site, costs, 8);

@@ -1,7 +1,7 @@
 import type { Site } from '@wintergap/site';
 import type { Summary } from '@wintergap/tally';
 import { bankFacts, type YearResult } from '@wintergap/year';
-import type { Costs } from './costs-section.js';
+import { type Costs, usualEngineYears } from './costs-section.js';
 import { type EnginePrices, engineLifeCycle } from './engine-cost.js';
 import { evenSalvage, type LifeCycleCost, lifeCycleCost } from './life-cycle-cost.js';
 import { presentValueOfSeries } from './present-value.js';
@@ -16,6 +16,8 @@ export interface DesignCost {
   lifeCycle: LifeCycleCost | null;
   /** The life-cycle cost as an even payment at the end of every year. */
   perYear: number | null;
+  /** Years after which the bank is bought again, in this use and at its temperatures. */
+  bankYears: number;
   /** Keys of the site file whose absence left something open. */
   missing: string[];
 }
@@ -29,7 +31,7 @@ export const labelledKWh = ({ bank }: Site): number => (bank.voltage * bank.capa
 
 /**
  * Life-cycle cost of a design by ASTM E917: array, bank and engine bought at the start, the bank again whenever it is
- * worn out, the engine after its running hours, fuel and service every year. The array outlasts the comparison and is
+ * worn out, the engine after its running hours or its years, fuel and service every year. The array outlasts the comparison and is
  * worth nothing at its end. Inverter and loads are the same in all designs compared and are left out.
  *
  * @param bankYears years until the bank is replaced, above 0: `bankFacts(year).wear.yearsTo80`
@@ -58,10 +60,10 @@ export function lifeCycleOfDesign(
       ? null
       : generator.fuelLitres * fuelPerL + generator.hours * engine.servicePerH;
   const { years, discountRate } = costs;
-  if (array === null || bank === null || fuelPerL === null || engine === null || years === null) {
-    return { firstCost, runningPerYear, lifeCycle: null, perYear: null, missing };
-  }
   const life = Math.min(Math.max(bankYears, shortestLifeYears), longestLifeYears);
+  if (array === null || bank === null || fuelPerL === null || engine === null || years === null) {
+    return { firstCost, runningPerYear, lifeCycle: null, perYear: null, bankYears: life, missing };
+  }
   const standing = lifeCycleCost({
     firstCost: array + bank,
     yearly: [],
@@ -74,11 +76,12 @@ export function lifeCycleOfDesign(
     fuelLitresPerYear: generator.fuelLitres,
     hoursPerYear: generator.hours,
     lifeH: engineLifeH(engine.lifeH, generator.hours, years),
+    lifeYears: engine.lifeYears,
   };
   const running = engineLifeCycle(use, enginePrices(engine, costs, fuelPerL), fuelPerL, { years, discountRate });
   const lifeCycle = sumOf(standing, running);
   const perYear = lifeCycle.total / presentValueOfSeries(1, years, discountRate, 0);
-  return { firstCost, runningPerYear, lifeCycle, perYear, missing };
+  return { firstCost, runningPerYear, lifeCycle, perYear, bankYears: life, missing };
 }
 
 /** The same for a year just simulated, with the wear of its bank. */
@@ -86,13 +89,13 @@ export function lifeCycleOfYear(year: YearResult, costs: Costs): DesignCost {
   return lifeCycleOfDesign(year.summary, year.site, costs, bankFacts(year).wear.yearsTo80);
 }
 
-const noEngine = { price: 0, lifeH: null, servicePerH: 0, alreadyThere: false };
+const noEngine = { price: 0, lifeH: null, lifeYears: usualEngineYears, servicePerH: 0, alreadyThere: false };
 
 // Lives a wear sum can give for a bank that is ruined in weeks, or that nothing wears.
 const shortestLifeYears = 0.1;
 const longestLifeYears = 1000;
 
-/** Running hours after which an engine is replaced; without a known life it serves exactly as long as the study. */
+/** Running hours after which an engine is replaced; without a known life its hours last exactly as long as the study. */
 export function engineLifeH(lifeH: number | null, hoursPerYear: number, years: number): number {
   return lifeH ?? Math.max(10, hoursPerYear * years);
 }

@@ -8,6 +8,8 @@ export interface EngineYear {
   hoursPerYear: number;
   /** Running hours until the engine is replaced. */
   lifeH: number;
+  /** Years until it is replaced however little it runs; by its hours alone when not given. */
+  lifeYears?: number | undefined;
 }
 
 export interface EnginePrices {
@@ -41,8 +43,8 @@ export function engineLifeCycle(
     mustLie(name, prices[name], 0, Number.POSITIVE_INFINITY);
   }
   mustLie('fuelPerL', fuelPerL, 0, Number.POSITIVE_INFINITY);
-  // An engine that does not run is not worn out; a life beyond any study stands for that.
-  const everyYears = hoursPerYear > 0 ? lifeH / hoursPerYear : 1e6;
+  // An engine that does not run is not worn out by hours; a life beyond any study stands for that.
+  const everyYears = Math.min(hoursPerYear > 0 ? lifeH / hoursPerYear : 1e6, engine.lifeYears ?? 1e6);
   const lastBought = replacementsWithin(everyYears, terms.years) > 0 ? prices.replacement : prices.firstCost;
   return lifeCycleCost({
     firstCost: prices.firstCost,
@@ -58,8 +60,9 @@ export function engineLifeCycle(
 }
 
 /** @throws OutOfRangeError naming the first value out of range */
-export function checkEngineYear({ fuelLitresPerYear, hoursPerYear, lifeH }: EngineYear): void {
+export function checkEngineYear({ fuelLitresPerYear, hoursPerYear, lifeH, lifeYears = 1 }: EngineYear): void {
   mustLie('fuelLitresPerYear', fuelLitresPerYear, 0, Number.POSITIVE_INFINITY);
   mustLie('hoursPerYear', hoursPerYear, 0, 8784);
   mustLie('lifeH', lifeH, 10, Number.POSITIVE_INFINITY);
+  mustLie('lifeYears', lifeYears, 1, 1000);
 }

@@ -1,10 +1,10 @@
 import type { JudgementPrices } from '../verdict/judge-store.js';
-import type { Costs, StoreCosts } from './costs-section.js';
+import { type Costs, type StoreCosts, usualEngineYears } from './costs-section.js';
 import { engineLifeH, enginePrices } from './design-cost.js';
 import { type EngineYear, engineLifeCycle } from './engine-cost.js';
 import type { LifeCycleCost } from './life-cycle-cost.js';
 
-const fuelOnly = { price: 0, lifeH: null, servicePerH: 0, alreadyThere: false };
+const fuelOnly = { price: 0, lifeH: null, lifeYears: usualEngineYears, servicePerH: 0, alreadyThere: false };
 
 /**
  * Prices in the form a store is judged by; `null` when the comparison has no length or the store no prices. Parts
@@ -43,7 +43,8 @@ function storePrices(store: StoreCosts, years: number, moreArray: number): Judge
 /** What the engine does in a year, with the life its prices give it. */
 export function engineYear(fuelLitres: number, hours: number, costs: Costs | null): EngineYear {
   const lifeH = engineLifeH(costs?.engine?.lifeH ?? null, hours, costs?.years ?? 1);
-  return { fuelLitresPerYear: fuelLitres, hoursPerYear: hours, lifeH };
+  const lifeYears = costs?.engine?.lifeYears ?? usualEngineYears;
+  return { fuelLitresPerYear: fuelLitres, hoursPerYear: hours, lifeH, lifeYears };
 }
 
 /** Life-cycle cost of letting the engine go on: all that a store may cost. `null` without a fuel price or years. */

@@ -25,9 +25,14 @@ export interface SiteWeights {
 /**
  * Weighs loads, effects, charger and cabinet of one design, over the same weather years for each.
  *
+ * @param bankPerKWh price of the bank per labelled kWh, for the yearly cost of its wear; `null` when not known
  * @throws SiteError or WeatherError as the year itself does
  */
-export async function weighSite(design: Site, wish: CommonWish = {}): Promise<SiteWeights> {
+export async function weighSite(
+  design: Site,
+  wish: CommonWish = {},
+  bankPerKWh: number | null = null,
+): Promise<SiteWeights> {
   const rerun = rerunOf();
   const own = rerun(design);
   const trials = [...loadTrials(own), ...effectTrials(own), ...chargerTrials(own), ...cabinetTrials(own)];
@@ -47,6 +52,6 @@ export async function weighSite(design: Site, wish: CommonWish = {}): Promise<Si
     loads: loadWeights(base, yearsOf),
     effects: effectWeights(base, yearsOf),
     charger: chargerSizes(base, yearsOf),
-    cabinet: cabinetChoices(base, yearsOf),
+    cabinet: cabinetChoices(base, yearsOf, bankPerKWh),
   };
 }

@@ -5,6 +5,8 @@ import type { YearResult } from '../year-result.js';
 export interface BankAir extends HydrogenVentilation {
   /** What `bank.cabinet.ventilation` comes to as air, m3/h; `null` for a bank without a cabinet, which the room airs. */
   assumedM3PerH: number | null;
+  /** Heat that the needed air carries out, W/K. */
+  neededWPerK: number;
 }
 
 /** Heat carried out by a flow of air, W/K per m3/h: 1.2 kg/m3 and 1005 J/(kg K) over 3600 s. */
@@ -16,5 +18,6 @@ export function bankAir({ site, plant }: Pick<YearResult, 'site' | 'plant'>): Ba
   const needed = ventilationOfBank(settings, tenHourAh(refAh, settings.atRateH, settings.rateWeight));
   if (needed === null) return null;
   const { cabinet } = site.bank;
-  return { ...needed, assumedM3PerH: cabinet ? cabinet.ventilation / airWPerKPerM3PerH : null };
+  const neededWPerK = needed.airM3PerH * airWPerKPerM3PerH;
+  return { ...needed, neededWPerK, assumedM3PerH: cabinet ? cabinet.ventilation / airWPerKPerM3PerH : null };
 }
