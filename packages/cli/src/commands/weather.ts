@@ -1,4 +1,4 @@
-import { basename, extname, resolve } from 'node:path';
+import { basename, resolve } from 'node:path';
 import { weatherText, weatherYearsText } from '@wintergap/report';
 import { acceptingWeather, loadSite, type NamedFile, type Site, weatherYearsOf } from '@wintergap/site';
 import {
@@ -28,16 +28,16 @@ interface WeatherOptions {
   table?: string;
   make?: boolean;
   mend?: boolean;
+  site?: boolean;
   json?: boolean;
   units?: string;
 }
 
 const examples = `
 Several files, a folder, or a file of several years: one line a year.
-With a site file: its weather as the site file mends it.
 Exit code 1 when a year is rejected.
 
-Examples:
+Example:
   wintergap weather data-demo/kettle-pond.csv
   wintergap weather measured.csv --mend --table mended.csv
   wintergap weather ridge-*.csv
@@ -52,6 +52,7 @@ export function addWeather(program: Command): void {
     .option('--longitude <degrees>', 'of the site, east positive')
     .option('--utc-offset <hours>', 'of local standard time, east positive')
     .option('--make', 'make the year from the monthly means in a site file')
+    .option('--site', 'judge the weather that a site file names, its clock mended as it says')
     .option('--mend', 'fill gaps that are too long to bridge from the days around them')
     .option('--table <file>', 'write the weather as the plain table (CSV); mended hours are marked')
     .option('--json', 'print one JSON document')
@@ -60,7 +61,7 @@ export function addWeather(program: Command): void {
     .action((files: string[], options: WeatherOptions) => {
       const [file] = files;
       const site = placeOptions(options);
-      const several = options.make || isSite(file!) ? [] : yearsNamed(files);
+      const several = options.make || options.site ? [] : yearsNamed(files);
       if (several.length > 1) reportYears(several, site, options);
       else reportYear(file!, several[0]?.path ?? file!, site, options);
     });
@@ -69,7 +70,7 @@ export function addWeather(program: Command): void {
 function reportYear(file: string, path: string, place: WeatherPlace, options: WeatherOptions): void {
   const { weather, site } = options.make
     ? madeWeather(file)
-    : isSite(file)
+    : options.site
       ? weatherOfSite(file)
       : { weather: readWeatherFile(path, settingsOf(place, options)), site: place };
   const report = examineWeather(weather, site);
@@ -101,8 +102,6 @@ function lineOf({ path, calendarYear }: NamedFile, site: WeatherPlace, options: 
 }
 
 const settingsOf = (place: WeatherPlace, { mend }: WeatherOptions): ReadSettings => ({ place, ...(mend && { mend }) });
-
-const isSite = (file: string): boolean => ['.yaml', '.yml'].includes(extname(file).toLowerCase());
 
 const yearsNamed = (files: readonly string[]): NamedFile[] =>
   weatherYearsOf(
