@@ -1,6 +1,5 @@
 export { acceptingWeather } from './accepting-weather.js';
 export { changedDesign } from './changed-design.js';
-export { firstWeekday } from './first-weekday.js';
 export { fromSite } from './from-site.js';
 export { inputFiles } from './input-files.js';
 export { designOf, loadSite, parseSite, type SiteFile, siteJsonSchema } from './load-site.js';
@@ -12,7 +11,7 @@ export type { SiteBank } from './schema-bank.js';
 export type { SiteGenerator } from './schema-generator.js';
 export type { SiteEvent, SiteInverter, SiteLoad, SiteMeasured } from './schema-loads.js';
 export { locate } from './site-document.js';
-export { type Site, type SiteOrigin, siteError } from './site-origin.js';
+export { firstWeekday, type Site, type SiteOrigin, siteError } from './site-origin.js';
 export { SiteError, type SiteProblem } from './site-problem.js';
 export { type SnowExtremes, snowExtremes } from './snow-extremes.js';
 export { isTilted, type TiltedMount } from './tilted-mount.js';

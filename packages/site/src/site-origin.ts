@@ -64,3 +64,6 @@ export function siteError({ name, origin }: Site, path: string, message: string)
     : { ...(nearestPlace(places, path) ?? { line: 0, column: 0 }), path };
   return new SiteError(file, [{ ...problem, message }]);
 }
+
+/** Weekday of 1 January in the site's calendar year, 0 for Sunday. */
+export const firstWeekday = ({ calendarYear }: Site): number => new Date(Date.UTC(calendarYear, 0, 1)).getUTCDay();

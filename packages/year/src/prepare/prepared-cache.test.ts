@@ -26,7 +26,8 @@ test.each([
   [{}, []],
   [{ 'bank.capacity': '700 Ah' }, []],
   [{ 'bank.floor': '40 %', 'generator.start.below': '50 %' }, []],
-  [{ 'bank.absorption': '29.4 V' }, []],
+  // The limits hold the array's voltage against what the bank is charged at.
+  [{ 'bank.absorption': '29.4 V' }, ['limits']],
   [{ 'bank.voltage': '48 V', 'bank.capacity': '500 Ah' }, ['controller', 'limits']],
   [{ 'arrays.0.controller.maxCurrent': '40 A' }, ['controller', 'limits']],
   [{ 'arrays.0.strings': 4 }, ['controller', 'dc', 'limits']],
