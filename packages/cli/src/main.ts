@@ -12,6 +12,7 @@ const commands: Record<string, () => Promise<(program: Command) => void>> = {
   outlook: async () => (await import('./commands/outlook.js')).addOutlook,
   carry: async () => (await import('./commands/carry.js')).addCarry,
   weigh: async () => (await import('./commands/weigh.js')).addWeigh,
+  mount: async () => (await import('./commands/mount.js')).addMount,
   tilt: async () => (await import('./commands/tilt.js')).addTilt,
   check: async () => (await import('./commands/check.js')).addCheck,
   weather: async () => (await import('./commands/weather.js')).addWeather,

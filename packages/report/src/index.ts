@@ -6,6 +6,7 @@ export { compareText, type NamedYear } from './text/compare.js';
 export { costText, type NamedCost } from './text/cost.js';
 export { dayText } from './text/day.js';
 export { lossesText } from './text/losses.js';
+export { mountText } from './text/mount.js';
 export { outlookText } from './text/outlook.js';
 export { sizeText } from './text/size.js';
 export { type SweepPage, sweepText } from './text/sweep.js';

@@ -8,6 +8,7 @@ export type { CarryBalance, ConverterYear, Simulate } from './store/converter-in
 export type { TradePoint } from './store/converter-trade.js';
 export type { HydrogenChain, HydrogenKeeping } from './store/hydrogen.js';
 export { runStore, type StoreTotals, type StoreYear } from './store/run-store.js';
+export { withScaledArray } from './store/scaled-array.js';
 export type { Converter, SeasonalStore, StoreTechnology } from './store/seasonal-store.js';
 export { type SequentPeak, sequentPeak } from './store/sequent-peak.js';
 export { type StoreSize, sizeStore } from './store/size-store.js';

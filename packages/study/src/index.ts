@@ -12,6 +12,7 @@ export { type HandBank, type HandBankQuestion, handBank } from './hand/bank.js';
 export type { HandForYear, HandSettings } from './hand/from-year.js';
 export { type HandAnswer, type HandQuestion, handMethod } from './hand/method.js';
 export { temperatureFactor } from './hand/temperature.js';
+export { type MountRow, type MountStudy, mountStudy } from './mount/mount-study.js';
 export type { Outcome, Weight } from './outcome.js';
 export type { ManyYearsSettings } from './outlook/many-years.js';
 export { type Outlook, outlookFrom, outlookOf } from './outlook/outlook.js';

@@ -35,7 +35,7 @@ export function rangeLines(lines: readonly RangeLine[], unit: string): string {
 }
 
 const legend = (lines: readonly RangeLine[]): string =>
-  (lines[0]?.values.length ?? 0) < 2 ? '8 the year' : '| usual year   o one in ten is worse   - easiest to worst year';
+  (lines[0]?.values.length ?? 0) < 2 ? '8 the year' : '| usual year  o one in ten is worse  - easiest to worst';
 
 const shortened = (name: string): string =>
   (name.length > nameWidth ? `${name.slice(0, nameWidth - 1)}.` : name).padEnd(nameWidth);

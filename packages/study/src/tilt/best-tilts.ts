@@ -1,10 +1,11 @@
 import type { Site } from '@wintergap/site';
-import { bestTilt, bestTwoTilts, type TiltPeriod } from '@wintergap/year';
+import type { TiltPeriod } from '@wintergap/year';
 import { type CommonFigures, commonAnswer } from '../common/common-answer.js';
 import { type CommonRun, type CommonWish, runDesigns } from '../common/run-designs.js';
 import { snowRange } from '../common/snow-range.js';
 import { type EngineTilts, engineTilts, type TiltCandidate } from './engine-tilts.js';
-import { lightOn, type TiltTrial, type TiltTrials, tiltKey, tiltTrials } from './tilt-trials.js';
+import { lightSearch } from './light-search.js';
+import { type TiltTrials, tiltKey, tiltTrials } from './tilt-trials.js';
 
 /** What a tilt catches most light for. */
 export type TiltAim = 'year' | 'dark months';
@@ -33,12 +34,9 @@ export interface BestTilts {
   engine: { one: EngineTilts; dark: EngineTilts & { bright: TiltPeriod; from: number } };
 }
 
-/** Share by which the light of the whole year counts where the dark months decide: enough to settle what they leave open. */
-const yearBesideDark = 1e-3;
 /** Steps in which tilts are tried for the engine, degrees: finer ones chance alone tells apart. */
 const stepDeg = 5;
 const flattestDeg = 15;
-const everyMonth = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12];
 
 /**
  * The best tilts of one array: by light on its cells in the file's year, and by engine hours over common years, the rest
@@ -111,26 +109,6 @@ export async function bestTilts(
     engine: {
       one: engineTilts(one, run, snow, designedOne),
       dark: { ...engineTilts(two, run, snow, designedDark), bright, from: dark.fromDay },
-    },
-  };
-}
-
-/** The tilts with the most light, one all year and two by date. */
-function lightSearch(trials: TiltTrials, darkMonths: readonly number[], latitude: number) {
-  const at = (tilts: readonly TiltPeriod[]): TiltTrial => trials.at(tilts);
-  const year = (of: readonly TiltPeriod[]) => lightOn(of, at, everyMonth);
-  const dark = (of: readonly TiltPeriod[]) => lightOn(of, at, darkMonths);
-  const limits = { minTiltDeg: trials.limits.fromDeg, maxTiltDeg: trials.limits.toDeg };
-  const best = (score: (tilts: readonly TiltPeriod[]) => number) => ({
-    one: [{ fromDay: 0, tiltDeg: bestTilt((tiltDeg) => score([{ fromDay: 0, tiltDeg }]), limits).tiltDeg }],
-    two: bestTwoTilts(score, latitude, limits).tilts as TiltPeriod[],
-  });
-  return {
-    year,
-    dark,
-    best: {
-      year: best(year),
-      'dark months': best((tilts) => dark(tilts) + yearBesideDark * year(tilts)),
     },
   };
 }

@@ -1,4 +1,4 @@
-import { daysPerYear, monthOfDay, OutOfRangeError } from '@wintergap/ground';
+import { daysPerYear, OutOfRangeError } from '@wintergap/ground';
 import { isTilted, type Site, type TiltedMount } from '@wintergap/site';
 import type { TiltPeriod, YearResult } from '@wintergap/year';
 import { snowCovers } from '../common/snow-range.js';
@@ -22,6 +22,8 @@ export interface TiltTrials {
   /** Of the design as it is. */
   darkSeason: YearResult['summary']['darkSeason'];
   at(tilts: readonly TiltPeriod[]): TiltTrial;
+  /** Light on this array in another design of the place. */
+  lightOf(site: Site): TiltTrial;
   designAt(tilts: readonly TiltPeriod[]): Site;
 }
 
@@ -52,6 +54,7 @@ export function tiltTrials(design: Site, wanted: string | undefined): TiltTrials
       known.set(key, trial);
       return trial;
     },
+    lightOf: (site) => ({ dailyWhM2: dailyLight(rerun(site), array.name) }),
     designAt,
   };
 }
@@ -101,32 +104,4 @@ function dailyLight({ arrays }: YearResult, name: string): Float64Array {
   const daily = new Float64Array(daysPerYear);
   for (let h = 0; h < lit.length; h++) daily[Math.floor(h / 24)]! += lit[h]!;
   return daily;
-}
-
-/** Light of some months under tilts by date, kWh/m2: each day from the single-tilt year of the tilt it has. */
-export function lightOn(
-  tilts: readonly TiltPeriod[],
-  trialAt: (tilts: readonly TiltPeriod[]) => TiltTrial,
-  months: readonly number[],
-): number {
-  const single = tilts.map(({ tiltDeg }) => trialAt([{ fromDay: 0, tiltDeg }]).dailyWhM2);
-  let sumWh = 0;
-  for (let day = 0; day < daysPerYear; day++) {
-    if (months.includes(monthOfDay(day) + 1)) sumWh += single[periodOn(tilts, day)]![day]!;
-  }
-  return sumWh / 1000;
-}
-
-/** The period that began last; before the first date of the year that is the one that runs on through New Year. */
-function periodOn(tilts: readonly TiltPeriod[], day: number): number {
-  let latest = 0;
-  let began = Number.NEGATIVE_INFINITY;
-  tilts.forEach(({ fromDay }, i) => {
-    const ago = fromDay <= day ? fromDay : fromDay - daysPerYear;
-    if (ago > began) {
-      began = ago;
-      latest = i;
-    }
-  });
-  return latest;
 }
