@@ -22,3 +22,14 @@ test('the largest count spans the whole series and the ranges add up to the path
     }),
   );
 });
+
+// ASTM E1049 5.4.4 by hand: a range equal to the one before it closes it. At the second 3 the range 1-3 closes 3-1 as
+// a full cycle; 3-1 and 1-2 then stay open.
+test('a range as large as the one before closes it as a full cycle', () => {
+  expect(rainflow([0, 3, 1, 3, 1, 2])).toEqual([
+    { range: 2, mean: 2, count: 1 },
+    { range: 3, mean: 1.5, count: 0.5 },
+    { range: 2, mean: 2, count: 0.5 },
+    { range: 1, mean: 1.5, count: 0.5 },
+  ]);
+});
