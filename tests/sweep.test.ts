@@ -3,9 +3,20 @@ import { appendFileSync, copyFileSync, existsSync, mkdtempSync, readFileSync, rm
 import { availableParallelism, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
+import { readCosts } from '@wintergap/seasonal';
 import { changedDesign, loadSite } from '@wintergap/site';
-import { planSweep, runSweep, type SweepRow, sweepResults, wholeSweep } from '@wintergap/study';
-import { simulateSite } from '@wintergap/year';
+import {
+  BestDesigns,
+  commonBest,
+  commonYears,
+  planSweep,
+  runSweep,
+  type SweepRow,
+  sweepResults,
+  wholeSweep,
+} from '@wintergap/study';
+import { exceededLimits, simulateSite, simulateWeather, siteLimits } from '@wintergap/year';
+import Papa from 'papaparse';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { program } from './built-program.js';
 
@@ -51,7 +62,7 @@ test('a row of a sweep is what a run of that design alone gives, to the last bit
       expect(() => changedDesign(file, changes)).toThrow();
       expect(error).toMatch(/^generator\.stop\.above: found 40 %, expected more than the 45 %/);
     } else {
-      expect(results).toEqual(sweepResults(simulateSite(changedDesign(file, changes)).summary));
+      expect(results).toEqual(sweepResults(simulateSite(changedDesign(file, changes)), readCosts(file)));
     }
   }
   expect(failed).toBe(4);
@@ -61,13 +72,18 @@ test('a row of a sweep is what a run of that design alone gives, to the last bit
 const ofProgram = (title: string, body: () => void | Promise<void>) => test(title, { timeout: 180_000 }, body);
 
 const run = (...args: string[]) =>
-  execFileSync(process.execPath, [program, 'sweep', ...args], {
+  // What the best do over common years has a test of its own.
+  execFileSync(process.execPath, [program, 'sweep', '--best-years', '1', ...args], {
     encoding: 'utf8',
     stdio: ['ignore', 'pipe', 'ignore'],
   });
 const bytes = (name: string) => readFileSync(inFolder(name));
+/** Lines before the rows, and the empty one behind the last end. */
+const linesBeside = (name: string) => (name.endsWith('.csv') ? 3 : 2);
 const rowsIn = (name: string) =>
-  existsSync(inFolder(name)) ? readFileSync(inFolder(name), 'utf8').split('\n').length - 3 : 0;
+  existsSync(inFolder(name))
+    ? Math.max(readFileSync(inFolder(name), 'utf8').split('\n').length - linesBeside(name), 0)
+    : 0;
 
 beforeAll(() => {
   run(site, '--workers', '1', '--out', inFolder('reference.csv'));
@@ -127,17 +143,83 @@ async function killedAt(name: string, rows: number, workers: string): Promise<vo
   await ended;
 }
 
-ofProgram(`a sweep killed twice in its midst goes on without losing or repeating a design`, async () => {
-  await killedAt('killed.csv', 1, '2');
-  const after = rowsIn('killed.csv');
-  expect(after).toBeGreaterThan(0);
-  expect(after).toBeLessThan(designs);
-  // What a kill in the midst of writing leaves behind.
-  appendFileSync(inFolder('killed.csv'), bytes('reference.csv').subarray(-40, -9));
-  await killedAt('killed.csv', after + 1, '1');
-  expect(rowsIn('killed.csv')).toBeGreaterThan(after);
-  run(site, '--workers', '2', '--out', inFolder('killed.csv'));
-  expect(bytes('killed.csv').equals(bytes('reference.csv'))).toBe(true);
+for (const format of ['csv', 'ndjson']) {
+  ofProgram(`a ${format} sweep killed twice in its midst goes on without losing or repeating a design`, async () => {
+    const [whole, killed] = [`reference.${format}`, `killed.${format}`];
+    if (format === 'ndjson') run(site, '--workers', '1', '--out', inFolder(whole));
+    await killedAt(killed, 1, '2');
+    const after = rowsIn(killed);
+    expect(after).toBeGreaterThan(0);
+    expect(after).toBeLessThan(designs);
+    // What a kill in the midst of writing leaves behind.
+    appendFileSync(inFolder(killed), bytes(whole).subarray(-40, -9));
+    await killedAt(killed, after + 1, '1');
+    expect(rowsIn(killed)).toBeGreaterThan(after);
+    run(site, '--workers', '2', '--out', inFolder(killed));
+    expect(bytes(killed).equals(bytes(whole))).toBe(true);
+  });
+}
+
+ofProgram('means over common years are columns when asked for, the same bytes for any workers', () => {
+  const small = siteWith(
+    'years.yaml',
+    'sweep: { designs: { bank.capacity: [600 Ah, 1000 Ah], arrays.0.strings: 2..3 } }\n',
+  );
+  const years = ['--years', '2', '--seed', '5'];
+  run(small, ...years, '--workers', '1', '--out', inFolder('years-1.csv'));
+  run(small, ...years, '--workers', '2', '--out', inFolder('years-2.csv'));
+  expect(bytes('years-1.csv').equals(bytes('years-2.csv'))).toBe(true);
+  const lines = readFileSync(inFolder('years-1.csv'), 'utf8').split('\n').slice(1, 4);
+  const [first] = Papa.parse<Record<string, string>>(lines.join('\n'), { header: true }).data;
+  const file = loadSite(small);
+  const design = changedDesign(file, { 'arrays.0.strings': 2, 'bank.capacity': '600 Ah' });
+  const { weatherOf } = commonYears(design, { years: 2, seed: 5 });
+  const [one, other] = [0, 1].map((i) => simulateWeather(design, weatherOf(i)).summary.generator.hours);
+  expect(Number(first!.generatorHoursMean)).toBeCloseTo((one! + other!) / 2, 9);
+  expect(Number(first!.generatorHoursError)).toBeCloseTo(Math.abs(one! - other!) / 2, 9);
+  const seed = spawnSync(
+    process.execPath,
+    [program, 'sweep', small, '--years', '2', '--out', inFolder('years-1.csv')],
+    {
+      encoding: 'utf8',
+    },
+  );
+  expect(seed.status).toBe(2);
+  expect(seed.stderr).toContain('holds a sweep of other designs');
+});
+
+test('the best over common years are a tie where chance does not tell them apart', async () => {
+  const file = loadSite(siteWith('tie.yaml', 'sweep: { designs: { arrays.0.cable.length: [25 m, 25.1 m, 400 m] } }\n'));
+  const plan = planSweep(file, wholeSweep);
+  const best = new BestDesigns();
+  await runSweep(plan, 0, 1, (rows) => {
+    for (const row of rows) best.add(row);
+  });
+  const common = await commonBest(file, plan.axes, best.summary(), { years: 3, workers: 1 });
+  expect(common!.leaders).toEqual(['1', '2']);
+  expect(common!.weather).toMatchObject({ count: 3 });
+});
+
+test('designs over a limit carry its code, and are never among the best', async () => {
+  const file = loadSite(siteWith('limits.yaml', 'sweep: { designs: { arrays.0.inSeries: [2, 40] } }\n'));
+  const best = new BestDesigns();
+  const rows: SweepRow[] = [];
+  await runSweep(planSweep(file, wholeSweep), 0, 1, (some) => rows.push(...some));
+  for (const row of rows) best.add(row);
+  expect(rows[0]!.limits).toEqual([]);
+  const codes = exceededLimits(siteLimits(changedDesign(file, { 'arrays.0.inSeries': 40 }))).map(({ code }) => code);
+  expect(codes.length).toBeGreaterThan(0);
+  expect(rows[1]!.limits).toEqual(codes);
+  const { best: lists, front, overLimits } = best.summary();
+  expect(overLimits).toBe(1);
+  for (const list of Object.values(lists)) expect(list.map(({ number }) => number)).toEqual([1]);
+  expect(front.map(({ row }) => row.number)).toEqual([1]);
+});
+
+test('more parts than designs are refused', () => {
+  expect(() => planSweep(loadSite(site), { index: 1, of: 999_999_999 })).toThrow(
+    /found 24 designs for 999999999 parts, expected at most as many parts as designs/,
+  );
 });
 
 ofProgram(`a file of other settings is not continued, a wrong section not run`, () => {

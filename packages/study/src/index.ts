@@ -26,14 +26,23 @@ export type { Candidate, SearchResult, Tried } from './size/search.js';
 export { readSize, type SizeQuestion } from './size/section.js';
 export type { SnowTargets } from './size/snow-targets.js';
 export { type Miss, missesOf, type TargetFigure, type Targets, type TargetValues } from './size/targets.js';
-export { BestDesigns, type Ranking, type RunRow, type SweepSummary } from './sweep/best.js';
+export { BestDesigns, type Ranking, type SweepSummary } from './sweep/best.js';
+export { commonBest } from './sweep/common-best.js';
 export { openSweepFile, type SweepFile } from './sweep/file.js';
 export { SweepFileError } from './sweep/file-error.js';
 export { valueText } from './sweep/format.js';
+export type { FrontDesign } from './sweep/front.js';
 export type { SweepHeader } from './sweep/header.js';
 export { joinSweep } from './sweep/join.js';
 export { planSweep, type SweepPlan } from './sweep/plan.js';
-export { resultColumns, type SweepResults, type SweepRow, sweepResults } from './sweep/row.js';
+export {
+  type RunRow,
+  resultColumns,
+  type SweepColumns,
+  type SweepResults,
+  type SweepRow,
+  sweepResults,
+} from './sweep/row.js';
 export { runSweep } from './sweep/run.js';
 export { type BestTilts, bestTilts, type TiltAim, type TiltChoice } from './tilt/best-tilts.js';
 export type { EngineTilts, TiltSpan, TriedTilt } from './tilt/engine-tilts.js';

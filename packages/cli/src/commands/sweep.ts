@@ -2,6 +2,8 @@ import { availableParallelism } from 'node:os';
 import { type SweepPage, sweepText } from '@wintergap/report';
 import {
   BestDesigns,
+  type CommonAnswer,
+  commonBest,
   joinSweep,
   openSweepFile,
   planSweep,
@@ -10,20 +12,23 @@ import {
   type SweepPart,
   type SweepPlan,
   type SweepRow,
+  type SweepSummary,
   sweepResults,
   wholeSweep,
 } from '@wintergap/study';
 import type { WeatherJudgement } from '@wintergap/weather';
 import { simulateSite } from '@wintergap/year';
 import type { Command } from 'commander';
+import { type CommonYearsOptions, commonWish } from '../common-years.js';
 import { exitCodes } from '../exit-codes.js';
 import { InputError } from '../input-error.js';
-import { sweepProgress } from '../progress.js';
+import { countProgress, sweepProgress } from '../progress.js';
 import { unitsOption } from '../units-option.js';
 import { type AcceptWeather, acceptWeather, loadAccepting, trustJson, withTrust } from '../weather-trust.js';
 import { wholeOption } from '../whole-option.js';
 
-interface SweepOptions extends AcceptWeather {
+interface SweepOptions extends AcceptWeather, Pick<CommonYearsOptions, 'years' | 'seed'> {
+  bestYears: string;
   out?: string;
   workers?: string;
   part?: string;
@@ -34,6 +39,10 @@ interface SweepOptions extends AcceptWeather {
 }
 
 const examples = `
+Rows are of the file's year; --years adds means and standard errors. The best
+are run through common weather years, and a tie is called one. Designs over a
+calculated limit are in the file, but never among the best.
+
 An interrupted sweep goes on where it stopped: give the same command again.
 
 Examples:
@@ -56,7 +65,10 @@ export function addSweep(program: Command): void {
     .option('--workers <n>', 'designs run at the same time (default: one for each processor)')
     .option('--part <i/n>', 'run one part only, such as 3/16')
     .option('--join <file>', 'put parts together in this file instead')
+    .option('--years <n>', 'add to each row means and standard errors over so many weather years')
+    .option('--seed <n>', 'fixes the made years (default: 1)')
     .option('--best <n>', 'how many of the best to print', '5')
+    .option('--best-years <n>', 'weather years that tell the best apart; 1 for the year of the file alone', '25')
     .option(...acceptWeather)
     .option('--json', 'print one JSON document: how many designs, and the best')
     .option('--units <system>', 'metric or us, instead of what the site file says')
@@ -78,14 +90,36 @@ async function sweep(files: readonly string[], options: SweepOptions): Promise<v
   const workers =
     options.workers === undefined ? availableParallelism() : wholeOption('--workers', options.workers, 1, 1024);
   const best = new BestDesigns(wholeOption('--best', options.best, 1, 1000));
+  const bestYears = wholeOption('--best-years', options.bestYears, 1, 1000);
   const site = loadAccepting(file, options);
-  const plan = planSweep(site, partOption(options.part));
+  const { years, seed = 1 } = commonWish({
+    ...(options.years !== undefined && { years: options.years }),
+    ...(options.seed !== undefined && { seed: options.seed }),
+  });
+  const plan = planSweep(site, partOption(options.part), years === undefined ? null : { count: years, seed });
   // The base design first: weather that cannot be used is told here, and not in every row.
-  const { summary, weather } = simulateSite(site.base);
-  const base = sweepResults(summary);
+  const ownYear = simulateSite(site.base);
+  const base = sweepResults(ownYear);
   await runPlan(plan, options.out, workers, (row) => best.add(row));
-  const page = { site: site.base.name, axes: plan.axes.map(({ path }) => path), summary: best.summary(), base };
-  printPage(page, options, site.base.units, weather.judgement);
+  const summary = best.summary();
+  const common = await bestOverYears(plan, summary, { years: bestYears, seed, workers });
+  const page = { site: site.base.name, axes: plan.axes.map(({ path }) => path), summary, base, common };
+  printPage(page, options, site.base.units, ownYear.weather.judgement);
+}
+
+/** The best designs over common years; `null` where the file's year alone is asked for. */
+async function bestOverYears(
+  { site, axes }: SweepPlan,
+  summary: SweepSummary,
+  wish: { years: number; seed: number; workers: number },
+): Promise<CommonAnswer | null> {
+  if (wish.years === 1) return null;
+  const progress = countProgress('years of the best');
+  try {
+    return await commonBest(site, axes, summary, { ...wish, onYear: progress.reached });
+  } finally {
+    progress.stop();
+  }
 }
 
 async function runPlan(
@@ -116,13 +150,17 @@ async function runPlan(
 }
 
 async function join(out: string, parts: readonly string[], options: SweepOptions): Promise<void> {
-  for (const [name, value] of Object.entries({ '--out': options.out, '--part': options.part })) {
+  for (const [name, value] of Object.entries({
+    '--out': options.out,
+    '--part': options.part,
+    '--years': options.years,
+  })) {
     if (value !== undefined) throw new InputError(`${name} ${value}: does not go with --join`);
   }
   const best = new BestDesigns(wholeOption('--best', options.best, 1, 1000));
   const { site, axes } = await joinSweep(out, parts, (row) => best.add(row));
   process.stderr.write(`${out}: joined from ${parts.length} files\n`);
-  printPage({ site, axes, summary: best.summary(), base: null }, options, 'metric');
+  printPage({ site, axes, summary: best.summary(), base: null, common: null }, options, 'metric');
 }
 
 function printPage(page: SweepPage, options: SweepOptions, ofSite: 'metric' | 'us', trust?: WeatherJudgement): void {

@@ -12,7 +12,7 @@ const figures = (generatorHours: number, darkHours = 0): SweepResults => ({
 function page(axes: string[], rows: SweepRow[], base: SweepResults | null = figures(57)): SweepPage {
   const best = new BestDesigns(2);
   for (const row of rows) best.add(row);
-  return { site: 'Otter Bend', axes, summary: best.summary(), base };
+  return { site: 'Otter Bend', axes, summary: best.summary(), base, common: null };
 }
 
 const row = (number: number, values: unknown[], results: SweepResults | null, error = ''): SweepRow => ({
@@ -20,6 +20,7 @@ const row = (number: number, values: unknown[], results: SweepResults | null, er
   id: '97bec79738be8839',
   values,
   results,
+  limits: [],
   error,
 });
 

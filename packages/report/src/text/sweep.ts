@@ -1,5 +1,14 @@
 import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
-import { type Ranking, type RunRow, type SweepResults, type SweepSummary, valueText } from '@wintergap/study';
+import {
+  type CommonAnswer,
+  type CommonFigures,
+  type Ranking,
+  type RunRow,
+  type SweepResults,
+  type SweepSummary,
+  valueText,
+} from '@wintergap/study';
+import { usualAndBad, yearsInWords } from '../common-words.js';
 import { count, figure, percent, wrap } from '../figures.js';
 import { plainTable } from './plain-table.js';
 
@@ -11,6 +20,8 @@ export interface SweepPage {
   summary: SweepSummary;
   /** The base design's own year, to hold the best against; `null` where only a file was read. */
   base: SweepResults | null;
+  /** The best over common years, under their numbers; `null` where they rest on the file's year. */
+  common: CommonAnswer | null;
 }
 
 const titles: Record<Ranking, string> = {
@@ -22,7 +33,7 @@ const titles: Record<Ranking, string> = {
 /** How many designs, and the best few of them by generator hours, fuel and dark hours; 80 columns, answer first. */
 export function sweepText(page: SweepPage, units: UnitSystem): string {
   const parts = [sweepHeadline(page, units)];
-  const { best, failed, firstError } = page.summary;
+  const { best, failed, firstError, overLimits, firstLimits } = page.summary;
   // Rankings that put the same designs first are told once.
   const told = new Map<string, Ranking[]>();
   for (const ranking of Object.keys(titles) as Ranking[]) {
@@ -31,6 +42,12 @@ export function sweepText(page: SweepPage, units: UnitSystem): string {
   }
   if (best.generatorHours.length > 0) {
     for (const rankings of told.values()) parts.push(bestTable(page, rankings, units));
+    parts.push(frontTable(page));
+  }
+  if (overLimits > 0) {
+    parts.push(
+      wrap(`${count(overLimits, 'design')} left out for a limit. The first of them, ${firstLimits}`, 80, '  '),
+    );
   }
   if (failed > 0) {
     parts.push(wrap(`${count(failed, 'design')} could not be run. The first of them, ${firstError}`, 80, '  '));
@@ -38,10 +55,15 @@ export function sweepText(page: SweepPage, units: UnitSystem): string {
   return parts.join('\n\n');
 }
 
-function sweepHeadline({ site, axes, summary, base }: SweepPage, units: UnitSystem): string {
-  const { designs, best } = summary;
+function sweepHeadline(page: SweepPage, units: UnitSystem): string {
+  const { site, axes, summary, base, common } = page;
+  const { designs, best, overLimits } = summary;
   const first = best.generatorHours[0];
-  if (!first) return wrap(`${site}: none of ${count(designs, 'design')} could be run.`);
+  if (!first) {
+    const why = overLimits > 0 ? 'is within its limits' : 'could be run';
+    return wrap(`${site}: none of ${count(designs, 'design')} ${why}.`);
+  }
+  if (common) return wrap(leadersInWords(page, common));
   const { generatorHours, fuelLitres, darkHours } = first.results;
   const dark = darkHours > 0 ? `, but leaves load dark for ${figure(darkHours)} h` : '';
   const against = base ? ` (the base design: ${figure(base.generatorHours)} h)` : '';
@@ -50,14 +72,93 @@ function sweepHeadline({ site, axes, summary, base }: SweepPage, units: UnitSyst
   );
 }
 
+/** The leaders over common years: one, or a tie that is called one. */
+function leadersInWords({ site, axes, summary, base }: SweepPage, common: CommonAnswer): string {
+  const { leaders, merit, weather } = common;
+  const of = `${site}: of ${count(summary.designs, 'design')}`;
+  const against = base ? ` (the base design: ${figure(base.generatorHours)} h in the file's year)` : '';
+  const does = merit === 'generatorHours' ? 'runs the engine least' : 'leaves the least dark';
+  const leading = common.designs.filter(({ name }) => leaders.includes(name));
+  if (leading.length === 1) {
+    const [only] = leading;
+    return `${of}, number ${only!.name} ${does}, ${amountText(only!, merit)}${against}: ${axesText(axes, rowOf(summary, only!.name))}.`;
+  }
+  const usual = leading.map(({ ranked }) => ranked[merit].usual.value);
+  const range = `${figure(Math.min(...usual))} to ${figure(Math.max(...usual))} ${merit === 'generatorHours' ? 'h' : 'kWh'}`;
+  return `${of}, numbers ${leaders.join(', ')} ${merit === 'generatorHours' ? 'run the engine least' : 'leave the least dark'} and are equal as far as ${yearsInWords(weather)} can show, ${range} in a usual year${against}.`;
+}
+
+const amountText = (design: CommonFigures, merit: CommonAnswer['merit']): string =>
+  merit === 'generatorHours' ? usualAndBad(design) : `${figure(design.ranked.darkKWh.usual.value)} kWh in a usual year`;
+
+const rowOf = ({ best }: SweepSummary, name: string): RunRow =>
+  Object.values(best)
+    .flat()
+    .find(({ number }) => String(number) === name)!;
+
+/** Leaders first, in the order of their numbers: a tie is not ranked; the others as the file's year has them. */
+function inOrder(rows: readonly RunRow[], common: CommonAnswer | null): readonly RunRow[] {
+  if (!common) return rows;
+  const leads = ({ number }: RunRow) => common.leaders.includes(String(number));
+  return [...rows.filter(leads).sort((a, b) => a.number - b.number), ...rows.filter((row) => !leads(row))];
+}
+
+/** Designs of the front that are shown. */
+const mostOfFront = 10;
+
+/** What less engine time takes in array and bank, or costs. */
+function frontTable({ summary }: SweepPage): string {
+  const { front } = summary;
+  const [first] = front;
+  if (!first) return '';
+  const byCost = first.row.results.cost !== undefined;
+  const hasMeans = first.row.results.generatorHoursMean !== undefined;
+  const head = ['design', 'array', 'bank', ...(byCost ? ['cost'] : []), 'engine', ...(hasMeans ? ['+/-'] : []), 'dark'];
+  const unitRow = ['', 'kW', 'kWh', ...(byCost ? [''] : []), 'h', ...(hasMeans ? ['h'] : []), 'kWh', ''];
+  const step = Math.max(1, (front.length - 1) / (mostOfFront - 1));
+  const shown =
+    front.length <= mostOfFront ? front : Array.from({ length: mostOfFront }, (_, i) => front[Math.round(i * step)]!);
+  const body = shown.map(({ row: { number, results }, ties }) => [
+    String(number),
+    figure(results.ratedKW),
+    figure(results.bankKWh),
+    ...(byCost ? [figure(results.cost!, 0)] : []),
+    figure(results.generatorHoursMean ?? results.generatorHours),
+    ...(hasMeans ? [figure(results.generatorHoursError ?? 0)] : []),
+    figure(results.darkKWhMean ?? results.darkKWh),
+    tiesText(ties),
+  ]);
+  const left = front.length - shown.length;
+  const title = `What fewer engine hours take, from the ${byCost ? 'cheapest' : 'smallest'} on: no design is better in all${left > 0 ? `; ${count(front.length, 'design')}, ${shown.length} of them here` : ''}`;
+  return `${wrap(title)}\n${plainTable([...head, 'no better, and no smaller'], [unitRow, ...body])}`;
+}
+
+function tiesText(ties: readonly RunRow[]): string {
+  const numbers = ties.slice(0, 4).map(({ number }) => String(number));
+  return ties.length > 4 ? `${numbers.join(', ')} +${ties.length - 4}` : numbers.join(', ');
+}
+
 function bestTable(page: SweepPage, rankings: readonly Ranking[], units: UnitSystem): string {
-  const { axes, summary, base } = page;
-  const rows = summary.best[rankings[0]!];
-  const title = rankings.map((ranking, i) => (i === 0 ? titles[ranking] : titles[ranking].toLowerCase())).join(', ');
-  const head = ['design', 'engine', 'fuel', 'dark', 'thrown', 'lowest'];
-  const unitRow = ['', 'h', '', 'h', 'kWh', 'charge'];
-  const body = rows.map((row) => [String(row.number), ...figures(row.results, units)]);
-  if (base) body.push(['base', ...figures(base, units)]);
+  const { axes, summary, base, common } = page;
+  const rows = inOrder(summary.best[rankings[0]!], common);
+  const heading = rankings.map((ranking, i) => (i === 0 ? titles[ranking] : titles[ranking].toLowerCase())).join(', ');
+  const title = common
+    ? wrap(
+        `${heading} (= leads over ${yearsInWords(common.weather)}: none is better beyond chance; usual: their median)`,
+      )
+    : heading;
+  const head = ['design', ...(common ? ['usual'] : []), 'engine', 'fuel', 'dark', 'thrown', 'lowest'];
+  const unitRow = ['', ...(common ? ['h'] : []), 'h', '', 'h', 'kWh', 'charge'];
+  const usualOf = (name: string) => {
+    const hours = common?.designs.find((design) => design.name === name)?.ranked.generatorHours.usual.value;
+    return hours === undefined ? '' : figure(hours);
+  };
+  const marked = (name: string) => (common?.leaders.includes(name) ? `${name} =` : name);
+  const body = rows.map(({ number, results }) => {
+    const name = String(number);
+    return [marked(name), ...(common ? [usualOf(name)] : []), ...figures(results, units)];
+  });
+  if (base) body.push(['base', ...(common ? [''] : []), ...figures(base, units)]);
   const beside = plainTable(
     [...head, ...shortNames(axes)],
     [

@@ -27,9 +27,14 @@ const valuesOf = (design: DesignYears, figure: keyof YearFigures): number[] =>
 
 /** The least mean difference from `base` that counts in a figure. */
 function smallestThatMatters(base: readonly number[], figure: Merit): number {
-  const mean = base.reduce((sum, value) => sum + value, 0) / base.length;
-  return Math.max(figure === 'generatorHours' ? smallestHours : smallestDarkKWh, smallestShare * mean);
+  return smallestOf(base.reduce((sum, value) => sum + value, 0) / base.length, figure);
 }
+
+const smallestOf = (mean: number, figure: Merit): number =>
+  Math.max(figure === 'generatorHours' ? smallestHours : smallestDarkKWh, smallestShare * mean);
+
+/** Whether anybody would decide on `saved` of a figure that is `of`. */
+export const matters = (saved: number, of: number, figure: Merit): boolean => saved >= smallestOf(of, figure);
 
 /** What a design has more of its place's merit figure than the other, over the common years. */
 export function meritDifference(design: DesignYears, base: DesignYears, merit: Merit): PairedDifference {

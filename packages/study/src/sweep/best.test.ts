@@ -5,7 +5,14 @@ import { resultColumns, type SweepResults, type SweepRow } from './row.js';
 
 const row = (number: number, generatorHours: number, darkKWh: number): SweepRow => {
   const zeros = Object.fromEntries(resultColumns.map((name) => [name, 0])) as SweepResults;
-  return { number, id: String(number), values: [], results: { ...zeros, generatorHours, darkKWh }, error: '' };
+  return {
+    number,
+    id: String(number),
+    values: [],
+    results: { ...zeros, generatorHours, darkKWh },
+    limits: [],
+    error: '',
+  };
 };
 
 test('the best few are those that sorting all of them puts first, equals by their number', () => {
@@ -26,8 +33,8 @@ test('the best few are those that sorting all of them puts first, equals by thei
 
 test('designs that cannot be run are counted, the first one with its reason, and rank nowhere', () => {
   const best = new BestDesigns();
-  best.add({ number: 1, id: 'a', values: [], results: null, error: 'bank.capacity: found 1 A' });
-  best.add({ number: 2, id: 'b', values: [], results: null, error: 'another' });
+  best.add({ number: 1, id: 'a', values: [], results: null, limits: [], error: 'bank.capacity: found 1 A' });
+  best.add({ number: 2, id: 'b', values: [], results: null, limits: [], error: 'another' });
   best.add(row(3, 10, 0));
   expect(best.summary()).toMatchObject({ designs: 3, failed: 2, firstError: 'design 1: bank.capacity: found 1 A' });
   expect(best.summary().best.fuelLitres.map(({ number }) => number)).toEqual([3]);

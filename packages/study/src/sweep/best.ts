@@ -1,4 +1,5 @@
-import type { SweepResults, SweepRow } from './row.js';
+import { DesignFront, type FrontDesign } from './front.js';
+import type { ResultColumn, RunRow, SweepResults, SweepRow } from './row.js';
 
 /** What a sweep's designs can be ranked by; the first figure decides, the next ones decide between equals. */
 export const rankings = {
@@ -9,9 +10,6 @@ export const rankings = {
 
 export type Ranking = keyof typeof rankings;
 
-/** A row that has results. */
-export type RunRow = SweepRow & { results: SweepResults };
-
 /** What the end of a sweep tells: how many designs there were, and the best few of them. */
 export interface SweepSummary {
   designs: number;
@@ -19,6 +17,12 @@ export interface SweepSummary {
   failed: number;
   /** Why the first of them could not. */
   firstError: string | null;
+  /** Designs that exceed a limit: they are in the file, and never among the best. */
+  overLimits: number;
+  /** Which the first of them exceeds. */
+  firstLimits: string | null;
+  /** What less engine time costs at least; see `DesignFront`. */
+  front: readonly FrontDesign[];
   /** Best first; equals in the order of their numbers. */
   best: Readonly<Record<Ranking, readonly RunRow[]>>;
 }
@@ -28,6 +32,9 @@ export class BestDesigns {
   #designs = 0;
   #failed = 0;
   #firstError: string | null = null;
+  #overLimits = 0;
+  #firstLimits: string | null = null;
+  readonly #front: DesignFront = new DesignFront();
   readonly #best: Record<Ranking, RunRow[]> = { generatorHours: [], fuelLitres: [], darkHours: [] };
 
   /** How many of each ranking are kept. */
@@ -45,6 +52,12 @@ export class BestDesigns {
       this.#firstError ??= `design ${row.number}: ${row.error}`;
       return;
     }
+    if (row.limits.length > 0) {
+      this.#overLimits++;
+      this.#firstLimits ??= `design ${row.number}: ${row.limits.join(', ')}`;
+      return;
+    }
+    this.#front.add({ ...row, results });
     for (const ranking of Object.keys(rankings) as Ranking[]) this.#place({ ...row, results }, ranking);
   }
 
@@ -58,11 +71,19 @@ export class BestDesigns {
   }
 
   summary(): SweepSummary {
-    return { designs: this.#designs, failed: this.#failed, firstError: this.#firstError, best: this.#best };
+    return {
+      designs: this.#designs,
+      failed: this.#failed,
+      firstError: this.#firstError,
+      overLimits: this.#overLimits,
+      firstLimits: this.#firstLimits,
+      front: this.#front.designs(),
+      best: this.#best,
+    };
   }
 }
 
-function isBetter(a: SweepResults, b: SweepResults, figures: readonly (keyof SweepResults)[]): boolean {
+function isBetter(a: SweepResults, b: SweepResults, figures: readonly ResultColumn[]): boolean {
   for (const figure of figures) if (a[figure] !== b[figure]) return a[figure] < b[figure];
   return false;
 }

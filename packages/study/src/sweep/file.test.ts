@@ -23,14 +23,16 @@ const axes = [
 function plan(part: SweepPart = wholeSweep, fingerprint = 'f'.repeat(32), sample: SweepPlan['order']['sample'] = null) {
   const order = { gridSize: 12, sample };
   const site = { base: { name: 'Otter Bend' } } as SiteFile;
-  return { site, axes, order, part, positions: partPositions(designCount(order), part), fingerprint };
+  const columns = { cost: false, years: null };
+  return { site, axes, order, part, columns, positions: partPositions(designCount(order), part), fingerprint };
 }
 
 function madeUpRow(number: number): SweepRow {
   const design = gridDesign(axes, number);
-  if (number % 5 === 0) return { ...design, results: null, error: `bank.capacity: found "1 A", in design ${number}` };
+  if (number % 5 === 0)
+    return { ...design, results: null, limits: [], error: `bank.capacity: found "1 A", in design ${number}` };
   const results = Object.fromEntries(resultColumns.map((name, i) => [name, Math.sin(number + i)])) as SweepResults;
-  return { ...design, results, error: '' };
+  return { ...design, results, limits: [], error: '' };
 }
 
 /** Runs what is left of a plan, as far as `most` rows; returns the numbers that were there. */
@@ -138,6 +140,23 @@ test('a row that is there twice, left out or changed to nonsense is named by its
   await expect(edit([...lines.slice(0, 4), 'nonsense', ...lines.slice(5)])).rejects.toThrow('line 5: is not a row');
   await expect(edit([...lines.slice(0, 14), lines[13]!, ''])).rejects.toThrow('line 15: design 12 is one too many');
 });
+
+for (const format of ['csv', 'ndjson']) {
+  test(`an altered figure in a ${format} file is named by file and line, and not joined`, async () => {
+    const path = join(folder, `altered.${format}`);
+    await run(path, plan());
+    const lines = readFileSync(path, 'utf8').split('\n');
+    const row = format === 'csv' ? 5 : 4;
+    const altered = lines.map((line, i) =>
+      i === row - 1 ? line.replace(/0\.(\d)/, (_, d) => `0.${9 - Number(d)}`) : line,
+    );
+    expect(altered[row - 1]).not.toBe(lines[row - 1]);
+    writeFileSync(path, altered.join('\n'));
+    await expect(run(path, plan())).rejects.toThrow(`altered.${format} line ${row}: was altered`);
+    const joining = joinSweep(join(folder, `not-joined.${format}`), [path], () => {});
+    await expect(joining).rejects.toThrow(`altered.${format} line ${row}: was altered`);
+  });
+}
 
 test('a file that is not of this sweep is left as it is', async () => {
   const path = join(folder, 'letter.csv');

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import Papa from 'papaparse';
 import { expect, test } from 'vitest';
 import { formatOfName, headLines, readRow, rowLine } from './format.js';
 import { readHeader, type SweepHeader } from './header.js';
@@ -10,6 +11,7 @@ const header: SweepHeader = {
   order: { gridSize: 24, sample: { count: 5, seed: 2 } },
   part: { index: 2, of: 3 },
   axes: ['arrays.garden pole, east.strings', 'bank.capacity'],
+  columns: { cost: false, years: null },
 };
 
 const figure = fc.double({ noNaN: true, noDefaultInfinity: true }).map((value) => (value === 0 ? 0 : value));
@@ -22,6 +24,7 @@ const someRow: fc.Arbitrary<SweepRow> = fc.record({
   id: fc.constant('97bec79738be8839'),
   values: fc.tuple(text, text),
   results,
+  limits: fc.constantFrom([], ['cold-voltage'], ['cold-voltage', 'short-circuit']),
   error: fc.constant(''),
 });
 
@@ -43,20 +46,24 @@ test('the error of a design reads back, on one line', () => {
     id: 'a',
     values: ['2', '1 A'],
     results: null,
+    limits: [],
     error: 'bank.capacity: "1 A",\n  no',
   };
   for (const format of ['csv', 'ndjson'] as const) {
     const read = readRow(format, header, rowLine(format, header, row));
     expect(read).toMatchObject({ number: 3, results: null });
-    expect(read?.error).toContain('bank.capacity: "1 A",');
+    expect((read as SweepRow).error).toContain('bank.capacity: "1 A",');
   }
 });
 
 test('days of autonomy without a load are endless in both formats', () => {
   const figures = Object.fromEntries(resultColumns.map((name) => [name, 1])) as SweepResults;
-  const row = { number: 1, id: 'a', values: ['2', '3'], results: { ...figures, autonomyDays: Infinity }, error: '' };
+  const results = { ...figures, autonomyDays: Infinity };
+  const row = { number: 1, id: 'a', values: ['2', '3'], results, limits: [], error: '' };
   for (const format of ['csv', 'ndjson'] as const) {
-    expect(readRow(format, header, rowLine(format, header, row))?.results?.autonomyDays).toBe(Infinity);
+    expect(readRow(format, header, rowLine(format, header, row))).toMatchObject({
+      results: { autonomyDays: Infinity },
+    });
   }
 });
 
@@ -69,6 +76,49 @@ test('a torn row is no row, wherever it is torn before its last column', () => {
       }
     }),
   );
+});
+
+const written = (values: unknown[]): SweepRow => {
+  const figures = Object.fromEntries(resultColumns.map((name) => [name, 30.5])) as SweepResults;
+  return { number: 1, id: 'a', values, results: figures, limits: [], error: '' };
+};
+
+// OWASP, "CSV Injection": cells that begin with = + - @, a tab or a carriage return.
+test('a text that a spreadsheet would calculate is kept from it, and reads back as it was', () => {
+  for (const text of ['=1+2', '+1', '-2 %', '@SUM(A1)', "'=1+2", "'quoted"]) {
+    const line = rowLine('csv', header, written([text, '=HYPERLINK("x")']));
+    for (const cell of Papa.parse<string[]>(line).data[0]!.slice(2, 4)) expect(cell).toMatch(/^'/);
+    expect(readRow('csv', header, line)).toMatchObject({ values: [text, '=HYPERLINK("x")'] });
+  }
+  expect(rowLine('csv', header, written([-5, 'x']))).toMatch(/^1,a,-5,x,/);
+});
+
+test('a figure altered by one digit is known, in either format', () => {
+  for (const format of ['csv', 'ndjson'] as const) {
+    const line = rowLine(format, header, written(['2', '3']));
+    expect(readRow(format, header, line.replace('30.5', '30.4'))).toBe('altered');
+    expect(readRow(format, header, line)).toEqual(written(['2', '3']));
+  }
+});
+
+test('means and cost have columns where the sweep has them, and only there', () => {
+  const columns = { cost: true, years: { count: 4, seed: 2 } };
+  const more = {
+    cost: 1234.5,
+    generatorHoursMean: 31.25,
+    generatorHoursError: 2.5,
+    fuelLitresMean: 1,
+    fuelLitresError: 2,
+  };
+  const row = written(['2', '3']);
+  const results = { ...row.results!, ...more, darkKWhMean: 0, darkKWhError: 0 };
+  for (const format of ['csv', 'ndjson'] as const) {
+    expect(headLines(format, header).join()).not.toContain('generatorHoursMean');
+    const wide = { ...header, columns };
+    expect(readRow(format, wide, rowLine(format, wide, { ...row, results }))).toEqual({ ...row, results });
+    expect(readHeader(headLines(format, wide)[0]!)).toEqual(wide);
+  }
+  expect(headLines('csv', { ...header, columns })[1]).toContain(',cost,generatorHoursMean,generatorHoursError,');
 });
 
 test('the first line says which sweep a file is of', () => {

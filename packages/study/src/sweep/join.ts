@@ -27,8 +27,8 @@ export async function joinSweep(
 ): Promise<SweepHeader> {
   const format = formatOf(out);
   const parts = await readParts(paths, out);
-  const { axes, fingerprint, order, site } = parts[0]!.header;
-  const header: SweepHeader = { axes, fingerprint, order, site, part: wholeSweep };
+  const { axes, columns, fingerprint, order, site } = parts[0]!.header;
+  const header: SweepHeader = { axes, columns, fingerprint, order, site, part: wholeSweep };
   checkCover(parts, headerPositions(header).to);
   const partial = `${out}.partial-${process.pid}`;
   let descriptor: number | null = null;

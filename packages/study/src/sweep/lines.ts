@@ -56,6 +56,11 @@ export async function readRows(
     }
     const row = readRow(format, header, line);
     if (!row) throw new SweepFileError(`${where}: is not a row of this sweep; remove the file and run it again`);
+    if (row === 'altered') {
+      throw new SweepFileError(
+        `${where}: was altered after it was written: its figures do not give its check sum; remove the file and run it again`,
+      );
+    }
     if (from + rows >= to) throw new SweepFileError(`${where}: design ${row.number} is one too many`);
     const expected = numberAt(header.order, from + rows);
     if (row.number !== expected) {

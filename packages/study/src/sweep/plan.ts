@@ -1,4 +1,6 @@
+import { lifeCycleOfYear, readCosts } from '@wintergap/seasonal';
 import type { SiteFile } from '@wintergap/site';
+import { simulateSite } from '@wintergap/year';
 import type { DesignAxis } from '../design/axis.js';
 import {
   type DesignOrder,
@@ -8,7 +10,9 @@ import {
   partPositions,
   type SweepPart,
 } from '../design/order.js';
+import { sectionError } from '../section-error.js';
 import { sweepFingerprint } from './fingerprint.js';
+import type { SweepColumns } from './row.js';
 import { readSweep } from './section.js';
 
 /** All that decides what a sweep's file holds. */
@@ -19,6 +23,7 @@ export interface SweepPlan {
   part: SweepPart;
   /** The positions of this part. */
   positions: Positions;
+  columns: SweepColumns;
   /** Tells this sweep from any other; see `sweepFingerprint`. */
   fingerprint: string;
 }
@@ -26,13 +31,30 @@ export interface SweepPlan {
 /**
  * Plans the sweep that a site file describes, or one part of it.
  *
- * @throws SiteError when the `sweep` section is not right, OutOfRangeError when there is no such part
+ * @param years adds to each row the means over so many common years
+ * @throws SiteError when the `sweep` section is not right, or there are more parts than designs; OutOfRangeError when there
+ * is no such part
  */
-export function planSweep(site: SiteFile, part: SweepPart): SweepPlan {
+export function planSweep(site: SiteFile, part: SweepPart, years: SweepColumns['years'] = null): SweepPlan {
   const { axes, order } = readSweep(site);
-  const positions = partPositions(designCount(order), part);
-  return { site, axes, order, part, positions, fingerprint: sweepFingerprint(site) };
+  const designs = designCount(order);
+  if (part.of > designs) {
+    throw sectionError(
+      site,
+      ['sweep'],
+      `found ${designs} designs for ${part.of} parts, expected at most as many parts as designs`,
+    );
+  }
+  const positions = partPositions(designs, part);
+  const columns = { cost: hasPrices(site), years };
+  return { site, axes, order, part, positions, columns, fingerprint: sweepFingerprint(site, years) };
 }
 
 /** Number of the design at a position of the sweep. */
 export const plannedNumber = ({ order }: SweepPlan, position: number): number => numberAt(order, position);
+
+/** Whether the site file has all prices of a life-cycle cost. */
+function hasPrices(site: SiteFile): boolean {
+  const costs = readCosts(site);
+  return costs !== null && lifeCycleOfYear(simulateSite(site.base), costs).missing.length === 0;
+}

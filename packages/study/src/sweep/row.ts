@@ -1,7 +1,7 @@
-import type { Summary } from '@wintergap/tally';
+import { type Costs, labelledKWh, lifeCycleOfYear, ratedKW } from '@wintergap/seasonal';
+import type { YearResult } from '@wintergap/year';
 
-/** What a sweep keeps of a design's year, in the order of the file's columns. */
-export const resultColumns = [
+const resultNames = [
   'generatorHours',
   'starts',
   'fuelLitres',
@@ -12,9 +12,46 @@ export const resultColumns = [
   'autonomyDays',
   'availableKWh',
   'usedKWh',
+  'ratedKW',
+  'bankKWh',
 ] as const;
 
-export type SweepResults = Record<(typeof resultColumns)[number], number>;
+/** Means and their standard errors over common years. */
+const yearNames = [
+  'generatorHoursMean',
+  'generatorHoursError',
+  'fuelLitresMean',
+  'fuelLitresError',
+  'darkKWhMean',
+  'darkKWhError',
+] as const;
+
+export type ResultColumn = (typeof resultNames)[number];
+type YearColumn = (typeof yearNames)[number];
+export type FigureColumn = ResultColumn | YearColumn | 'cost';
+
+/** What a sweep keeps of every design's year, in the order of the file's columns. */
+export const resultColumns: readonly ResultColumn[] = resultNames;
+
+/** What a sweep's rows carry beside the figures of the file's year. */
+export interface SweepColumns {
+  /** Life-cycle cost, where the site file has all prices that it takes. */
+  cost: boolean;
+  /** Means over so many common years, where they were asked for. */
+  years: { count: number; seed: number } | null;
+}
+
+/** The columns of figures, in their order. */
+export const figureColumns = ({ cost, years }: SweepColumns): readonly FigureColumn[] => [
+  ...resultNames,
+  ...(cost ? (['cost'] as const) : []),
+  ...(years ? yearNames : []),
+];
+
+/** The means over common years. */
+export type SweepYears = Record<YearColumn, number>;
+
+export type SweepResults = Record<ResultColumn, number> & Partial<SweepYears> & { cost?: number };
 
 /** One design of a sweep and what came of it. */
 export interface SweepRow {
@@ -24,11 +61,20 @@ export interface SweepRow {
   values: readonly unknown[];
   /** `null` when the design cannot be run; `error` then says why. */
   results: SweepResults | null;
+  /** Codes of the limits that the design exceeds; it is then never among the best. */
+  limits: readonly string[];
   error: string;
 }
 
-/** The figures of a summary that a sweep keeps: hours, litres, kWh, days, and a fraction for the state of charge. */
-export function sweepResults({ generator, load, throttle, bank, array }: Summary): SweepResults {
+/** A row that has results. */
+export type RunRow = SweepRow & { results: SweepResults };
+
+/**
+ * The figures of a year that a sweep keeps: hours, litres, kWh, days, a fraction for the state of charge, kW and kWh of what
+ * is built, and the life-cycle cost if there are prices, endless where it cannot be told.
+ */
+export function sweepResults(year: YearResult, costs: Costs | null = null): SweepResults {
+  const { generator, load, throttle, bank, array } = year.summary;
   return {
     generatorHours: generator.hours,
     starts: generator.starts,
@@ -40,5 +86,8 @@ export function sweepResults({ generator, load, throttle, bank, array }: Summary
     autonomyDays: bank.autonomyDays,
     availableKWh: array.availableKWh,
     usedKWh: array.usedKWh,
+    ratedKW: ratedKW(year.site),
+    bankKWh: labelledKWh(year.site),
+    ...(costs && { cost: lifeCycleOfYear(year, costs).lifeCycle?.total ?? Number.POSITIVE_INFINITY }),
   };
 }

@@ -1,11 +1,9 @@
 import { setImmediate } from 'node:timers/promises';
-import { PreparedCache } from '@wintergap/year';
 import { Piscina } from 'piscina';
 import { designsInBlock } from '../design/grid.js';
-import { sweepDesign } from './design.js';
+import { createSweepRunner, type SweepStart } from './design.js';
 import { plannedNumber, type SweepPlan } from './plan.js';
 import type { SweepRow } from './row.js';
-import type { SweepWorkerStart } from './sweep-worker.js';
 
 /** Most designs handed to a worker at once. */
 const mostAtOnce = 64;
@@ -24,20 +22,20 @@ export async function runSweep(
   workers: number,
   take: (rows: readonly SweepRow[]) => void,
 ): Promise<void> {
-  const { site, axes, positions } = plan;
+  const { site, axes, columns, positions } = plan;
+  const start: SweepStart = { site, axes, columns };
   const left = positions.to - from;
   if (left <= 0) return;
   const threads = Math.min(workers, left);
   const atOnce = batchSize(plan, left, threads);
   if (threads <= 1) {
-    const prepared = new PreparedCache();
+    const run = createSweepRunner(start);
     for (let at = from; at < positions.to; at += atOnce) {
-      take(numbersFrom(plan, at, atOnce).map((number) => sweepDesign(site, axes, number, prepared)));
+      take(numbersFrom(plan, at, atOnce).map(run));
       await setImmediate();
     }
     return;
   }
-  const start: SweepWorkerStart = { site, axes };
   const pool = new Piscina<readonly number[], SweepRow[]>({
     filename: new URL('./sweep-worker.js', import.meta.url).href,
     minThreads: threads,
