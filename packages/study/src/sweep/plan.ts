@@ -33,7 +33,7 @@ export interface SweepPlan {
  *
  * @param years adds to each row the means over so many common years
  * @throws SiteError when the `sweep` section is not right, or there are more parts than designs; OutOfRangeError when there
- * is no such part
+ * is no such part; WeatherError when the weather cannot be used
  */
 export function planSweep(site: SiteFile, part: SweepPart, years: SweepColumns['years'] = null): SweepPlan {
   const { axes, order } = readSweep(site);
