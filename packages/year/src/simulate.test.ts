@@ -32,7 +32,11 @@ function bitsOf({ ledger }: YearResult): string {
 // Only what is made before the balance is shared; what belongs to another design or weather would give its answer.
 test('one cache for many designs and weathers gives each the year that it has alone', () => {
   const site = loadSite(path);
-  const changes = [{ 'arrays.0.height': '9 m' }, { 'bank.voltage': '48 V' }, { 'arrays.0.strings': 2 }];
+  const changes = [
+    { 'arrays.0.height': '9 m' },
+    { 'bank.voltage': '48 V', 'bank.cabinet.insulation.area': '6 m2' },
+    { 'arrays.0.strings': 2 },
+  ];
   const designs = [site.base, site.variants.get('fixed')!, ...changes.map((change) => changedDesign(site, change))];
   const usual = siteWeather(site.base);
   // All of one name and place.
