@@ -106,8 +106,10 @@ describe('text that is refused', () => {
 
   test('a unit of another kind names both kinds', () => {
     expect(failure('300 W', 'energy').message).toBe(
-      '300 W is a power, but an energy is needed here; write 300 Wh or 0.3 kWh',
+      '300 W is a power, but an energy is needed here, such as 1500 Wh or 1.5 kWh',
     );
+    // The number belongs to the other kind: 24 kWh in a bank of 24 V are 1000 Ah, and never 24 Ah.
+    expect(failure('24 kWh', 'charge').message).not.toContain('24 Ah');
     expect(failure('8 AWG', 'length').message).toContain('is a conductor size, but a length is needed');
     expect(failure('5 degC', 'length').message).toContain('a length is needed');
     expect(failure('1.55 /kg', 'pricePerVolume').message).toContain('is a price per mass, but a price per volume');

@@ -31,9 +31,9 @@ const bareAllowed = (dimension: Dimension) => dimension === 'fraction' || dimens
  */
 export function parseQuantity(text: string | number, dimension: Dimension): number {
   const found = String(text).trim();
-  const fail = (message: string, value?: number): never => {
+  const fail = (message: string, value?: number, offer: 'write' | 'such as' = 'write'): never => {
     const examples = likelySpellings(value, dimension);
-    const write = examples.length > 0 ? `; write ${examples.join(' or ')}` : '';
+    const write = examples.length > 0 ? `${offer === 'write' ? '; write' : ', such as'} ${examples.join(' or ')}` : '';
     throw new QuantityError(`${message}${write}`, found, dimension, dimensionFacts(dimension).name, examples);
   };
 
@@ -66,7 +66,9 @@ export function parseQuantity(text: string | number, dimension: Dimension): numb
     if (!Number.isFinite(canonical)) return fail(`${found} is too large a number`);
     return canonical;
   }
-  return fail(explainUnit(found, match[2]!, unit, dimension), value);
+  const { message, otherKind } = explainUnit(found, match[2]!, unit, dimension);
+  // The number of another kind of quantity says nothing here: 24 kWh are not 24 Ah.
+  return fail(message, otherKind ? undefined : value, otherKind ? 'such as' : 'write');
 }
 
 /** The value in canonical units, or `null` when the unit is not one of this dimension. */
@@ -91,23 +93,30 @@ const refusedUnits: Readonly<Record<string, string>> = {
 };
 
 /** Says why a unit does not do: it is another kind of quantity, a near spelling, or nothing known. */
-function explainUnit(found: string, written: string, unit: string, dimension: Dimension): string {
+function explainUnit(
+  found: string,
+  written: string,
+  unit: string,
+  dimension: Dimension,
+): { message: string; otherKind: boolean } {
+  const sameKind = (message: string) => ({ message, otherKind: false });
+  const otherKind = (message: string) => ({ message, otherKind: true });
   const needed = dimensionFacts(dimension).name;
   const refused = refusedUnits[unit];
-  if (refused) return `${found} is ${refused}`;
+  if (refused) return sameKind(`${found} is ${refused}`);
   const near = nearSpelling(unit, dimension);
-  if (near) return `${found} has the unit ${written}, meaning ${near}?`;
+  if (near) return sameKind(`${found} has the unit ${written}, meaning ${near}?`);
   const other = (Object.keys(dimensions) as Dimension[]).find((candidate) => unitFactors(candidate).has(unit));
-  if (other) return `${found} is ${dimensionFacts(other).name}, but ${needed} is needed here`;
+  if (other) return otherKind(`${found} is ${dimensionFacts(other).name}, but ${needed} is needed here`);
   const price = (Object.keys(pricedBy) as Dimension[]).find((candidate) => toCanonical(1, unit, candidate) !== null);
-  if (price) return `${found} is ${dimensionFacts(price).name}, but ${needed} is needed here`;
-  if (toCelsius(0, unit) !== null) return `${found} is a temperature, but ${needed} is needed here`;
+  if (price) return otherKind(`${found} is ${dimensionFacts(price).name}, but ${needed} is needed here`);
+  if (toCelsius(0, unit) !== null) return otherKind(`${found} is a temperature, but ${needed} is needed here`);
   if (dimension !== 'conductorArea' && parseGauge(found) !== null) {
-    return `${found} is a conductor size, but ${needed} is needed here`;
+    return otherKind(`${found} is a conductor size, but ${needed} is needed here`);
   }
   const compound = compoundUnit(unit, '');
-  if (compound.kind === 'other') return `${found} measures ${compound.name}, but ${needed} is needed here`;
-  return `${found} has the unknown unit ${written}, and ${needed} is needed here`;
+  if (compound.kind === 'other') return otherKind(`${found} measures ${compound.name}, but ${needed} is needed here`);
+  return sameKind(`${found} has the unknown unit ${written}, and ${needed} is needed here`);
 }
 
 /** A unit of the dimension that differs from what was written only by capitals. */

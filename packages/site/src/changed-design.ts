@@ -47,6 +47,8 @@ function setAtPath(written: unknown, path: string, value: unknown, file: string)
     const index = Number(indexOf(at, last));
     if (!(index in at)) lost(last);
     at[index] = value;
+  } else if (value === null) {
+    delete (at as Record<string, unknown>)[last];
   } else {
     (at as Record<string, unknown>)[last] = value;
   }

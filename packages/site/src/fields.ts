@@ -1,7 +1,9 @@
 import { dayOfDate } from '@wintergap/ground';
 import { type Dimension, parseQuantity, QuantityError } from '@wintergap/quantity';
-import { closest } from 'fastest-levenshtein';
 import * as z from 'zod';
+import { azimuthOfWord } from './compass.js';
+import { nearestHint } from './nearest-word.js';
+import { wordHint } from './trade-words.js';
 
 /** Allowed range of a field, in the unit the quantity is turned into. */
 interface Range {
@@ -45,7 +47,7 @@ export const fraction = (range: Range = { min: 0, max: 1, say: '0 to 1, or 0 % t
 export function number(min: number, max: number, what: string) {
   const say = `expected ${what} as a bare number from ${min} to ${max}`;
   return z
-    .number({ error: (issue) => `found ${found(issue.input)}, ${say}` })
+    .number({ error: (issue) => `found ${found(issue.input)}, ${say}${decimalComma(issue.input)}` })
     .refine((value) => value >= min && value <= max, {
       error: (issue) => `found ${found(issue.input)}, ${say}`,
     });
@@ -59,7 +61,12 @@ export function wholeNumber(min: number, max: number, what: string) {
 }
 
 export const tilt = number(0, 90, 'a tilt in degrees from horizontal');
-export const azimuth = number(0, 360, 'an azimuth in degrees clockwise from north (south is 180)');
+const azimuthDeg = number(0, 360, 'an azimuth in degrees clockwise from north (south is 180)');
+
+/** An azimuth in degrees clockwise from north, or a point of the compass such as `south` or `SSE`. */
+export const azimuth = z
+  .preprocess((input) => (typeof input === 'string' ? (azimuthOfWord(input) ?? input) : input), azimuthDeg)
+  .meta({ description: 'degrees clockwise from north, or a point of the compass' });
 
 /** An `MM-DD` date, as the day of the year from 0 for 1 January. */
 export const date = z
@@ -84,7 +91,7 @@ export function twelve<Item extends z.ZodType>(item: Item) {
 }
 
 /**
- * A mapping in which an unknown key is an error that suggests the nearest known one.
+ * A mapping in which an unknown key is an error that suggests a near known one.
  *
  * @param alsoKnown keys that stand beside these in the file but are read by others
  */
@@ -94,12 +101,28 @@ export function mapping<Shape extends z.ZodRawShape>(shape: Shape, alsoKnown: re
     error: (issue) => {
       if (issue.code === 'unrecognized_keys') {
         return (issue.keys as string[])
-          .map((key) => `unknown key "${key}"; did you mean "${closest(key, known)}"? Known here: ${known.join(', ')}`)
+          .map(
+            (key) =>
+              commaAsKey(key, issue.input as Record<string, unknown>) ??
+              `unknown key "${key}"${nearestHint(key, known) || ';'} Known here: ${known.join(', ')}`,
+          )
           .join('; ');
       }
       return `found ${found(issue.input)}, expected a mapping with the keys ${known.join(', ')}`;
     },
   });
+}
+
+/** A number with a decimal comma, told as such: `35,5` is a text. */
+function decimalComma(input: unknown): string {
+  if (typeof input !== 'string' || !/^[+-]?\d+,\d+$/.test(input)) return '';
+  return `; decimals take a point: ${input.replace(',', '.')}`;
+}
+
+/** In braces a comma ends a value: `{ power: 1,5 kW }` gives a key `5 kW` without a value. */
+function commaAsKey(key: string, mapping: Readonly<Record<string, unknown>>): string | null {
+  if (mapping[key] !== null || !/^\d/.test(key)) return null;
+  return `found the number "${key}" where a key is expected: in braces a comma ends the value before it, and decimals take a point, as in 1.5 kW`;
 }
 
 /** One of several mappings told apart by the value of `key`. */
@@ -110,8 +133,7 @@ export function oneOf<
   return z.discriminatedUnion(key, options, {
     error: (issue) => {
       const value = (issue.input as Record<string, unknown> | undefined)?.[key];
-      const hint = typeof value === 'string' ? `; did you mean "${closest(value, names as string[])}"?` : '';
-      return `${key} is ${found(value)}, expected one of ${names.join(', ')}${hint}`;
+      return `${key} is ${found(value)}, expected one of ${names.join(', ')}${wordHint(value, names)}`;
     },
   });
 }
@@ -119,10 +141,7 @@ export function oneOf<
 /** One of a few words. */
 export function word<const Words extends readonly [string, ...string[]]>(words: Words) {
   return z.enum(words, {
-    error: (issue) => {
-      const hint = typeof issue.input === 'string' ? `; did you mean "${closest(issue.input, [...words])}"?` : '';
-      return `found ${found(issue.input)}, expected one of ${words.join(', ')}${hint}`;
-    },
+    error: (issue) => `found ${found(issue.input)}, expected one of ${words.join(', ')}${wordHint(issue.input, words)}`,
   });
 }
 

@@ -104,6 +104,62 @@ test('every set point of a bank that its cells cannot have is told at once, with
   );
 });
 
+// A trade's word, or a slip, must never be answered with another thing: lifepo4 is no gel, a PWM controller no MPPT.
+test.each([
+  ['flooded-lead-acid', 'LiFePO4', /"LiFePO4" is written lithium-iron-phosphate here/],
+  ['flooded-lead-acid', 'LFP', /is written lithium-iron-phosphate here/],
+  ['flooded-lead-acid', 'VRLA', /is written agm or gel here/],
+  ['flooded-lead-acid', 'nickel-iron', /expected one of flooded-lead-acid, agm, gel, lithium-iron-phosphate$/m],
+  ['kind: maximum-power', 'kind: mppt', /"mppt" is written maximum-power here/],
+  ['kind: maximum-power', 'kind: PWM', /"PWM" is written direct here/],
+  ['kind: petrol', 'kind: gasoline', /"gasoline" is written petrol here/],
+  ['kind: petrol', 'kind: LPG', /"LPG" is written propane here/],
+  ['kind: pole', 'kind: tracker', /"tracker" is written pole or one-axis or two-axis here/],
+  ['latitude: 46.9', 'latitude: 46,9', /found the number "9" where a key is expected: in braces a comma ends/],
+  ['height: 4 m', 'height: 4,5 m', /write 4\.5 m/],
+  ['strings: 3', 'strings: 3,5', /decimals take a point: 3\.5/],
+  ['atRate: 20 h', 'discharge: 20 h', /unknown key "discharge"; Known here/],
+  ['capacity: 1000 Ah', 'capacity: 24 V', /a charge is needed here, such as 1000 Ah/],
+])('%s written as %s is told what it is called, or what there is', (right, wrong, message) => {
+  expect(example).toContain(right);
+  expect(problemsOf(example.replace(right, wrong)).join('\n')).toMatch(message);
+});
+
+// 24 kWh / 24 V = 1000 Ah.
+test('a bank may be given in kWh, which are counted at its nominal voltage', () => {
+  const of = (capacity: string, text = example) =>
+    parseSite(text.replace('capacity: 1000 Ah', `capacity: ${capacity}`), 'site.yaml').base.bank.capacity;
+  expect(of('24 kWh')).toBe(1000);
+  expect(of('24000 Wh')).toBe(of('1000 Ah'));
+  const lithium = example.replace('chemistry: flooded-lead-acid', 'chemistry: lithium-iron-phosphate');
+  expect(of('12 kWh', lithium.replace('voltage: 24 V', 'voltage: 25.6 V'))).toBeCloseTo(468.75, 9);
+  expect(problemsOf(example.replace('capacity: 1000 Ah', 'capacity: 2 Wh')).join()).toMatch(
+    /bank\.capacity: found 2 Wh, 0\.08333 Ah at 24 V, expected 1 Ah to 1000000 Ah/,
+  );
+});
+
+test('an azimuth may be a point of the compass', () => {
+  const facing = (word: string) => {
+    const text = example.replace('tilt: 60, azimuth: 180', `tilt: 60, azimuth: ${word}`);
+    const { mount } = designOf(parseSite(text, 'site.yaml'), 'fixed').arrays[0]!;
+    return mount.kind === 'fixed' ? mount.azimuth : null;
+  };
+  expect(['south', 'SE', 'south-west', 'north', 'SSW', '180'].map(facing)).toEqual([180, 135, 225, 0, 202.5, 180]);
+  expect(() => facing('up')).toThrow(/found "up", expected an azimuth in degrees/);
+});
+
+test('a variant takes any optional key away, whether or not the base has it', () => {
+  const variant = (changes: string, base = example) =>
+    designOf(parseSite(base.replace(/^variants:\n/m, `variants:\n  less: ${changes}\n`), 'site.yaml'), 'less');
+  const floating = example.replace('  floor: 30 %', '  floor: 30 %\n  float: 27 V');
+  expect(parseSite(floating, 'site.yaml').base.bank.float).toBe(27);
+  for (const base of [example, floating]) expect(variant('{ bank: { float: null } }', base).bank.float).toBeUndefined();
+  const lithium = '{ bank: { chemistry: lithium-iron-phosphate, voltage: 25.6 V, floor: null, float: null } }';
+  expect(variant(lithium, floating).bank).toMatchObject({ chemistry: 'lithium-iron-phosphate', capacity: 1000 });
+  expect(variant('{ arrays: [{ name: garden pole, cable: null, losses: null }] }').arrays[0]!.cable).toBeUndefined();
+  expect(variant('{ horizon: null, rooms: { above: null } }').rooms.above).toBe(3);
+});
+
 test('an empty file, a list or a text is told what a site file looks like', () => {
   for (const text of ['', '- a\n- b', 'hello']) expect(problemsOf(text).join()).toMatch(/expected keys such as name:/);
 });

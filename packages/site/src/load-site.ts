@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { closest } from 'fastest-levenshtein';
 import * as z from 'zod';
+import { nearestHint } from './nearest-word.js';
 import { aroundDesign } from './schema.js';
 import { valueProblems } from './schema-issues.js';
 import { locate, readDocument, type SiteDocument } from './site-document.js';
@@ -86,7 +86,7 @@ export function designOf(site: SiteFile, name: string | undefined): Site {
   const design = site.variants.get(name);
   if (design) return design;
   const names = [...site.variants.keys()];
-  const hint = names.length > 0 ? `; did you mean "${closest(name, names)}"? It has ${names.join(', ')}` : '';
+  const hint = names.length > 0 ? `${nearestHint(name, names) || ';'} It has ${names.join(', ')}` : '';
   throw new SiteError(site.file, [
     { line: 0, column: 0, path: 'variants', message: `no variant is called "${name}"${hint}` },
   ]);
@@ -106,7 +106,8 @@ function strangeNames(design: Record<string, unknown>, change: unknown): string[
     return named((change as Record<string, unknown> | null)?.[key])
       .filter((item) => !known.includes(String(item.name)) && !(mark in item))
       .map(({ name }) => {
-        const hint = known.length > 0 ? `; did you mean "${closest(String(name), known)}"?` : '';
+        const has = known.length > 0 ? `; it has ${known.join(', ')}` : '';
+        const hint = nearestHint(String(name), known) || has;
         return `${key} has no item called "${name}"${hint} (a new one needs all its keys)`;
       });
   });

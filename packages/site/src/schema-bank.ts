@@ -63,7 +63,9 @@ export const bank = oneOf(
       ...anyBank,
       ...plainLabel,
       floor: fraction({ min: 0, max: 0.95, say: '0 % to 95 %' }).optional(),
-    }).superRefine(checkBank),
+    })
+      .transform(plainCapacity)
+      .superRefine(checkBank),
   ],
 );
 

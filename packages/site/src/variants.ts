@@ -11,26 +11,35 @@ const nameOf = (item: unknown): unknown => (isPlain(item) ? item.name : undefine
  *
  * Mappings are merged key by key. An item of a list whose `name` is already there changes that item; with
  * `remove: true` it takes the item out; any other item is added. A list without names, a number or a text replaces
- * what was there, and so does a mapping with another `kind` or `chemistry`, since its keys would not fit.
+ * what was there, and so does a mapping with another `kind` or `chemistry`, since its keys would not fit. A key
+ * without a value, `null`, takes that key away, whether the base has it or not.
  */
 export function mergeVariant(base: unknown, changes: unknown): unknown {
   if (isPlain(base) && isPlain(changes)) return mergeMapping(base, changes);
   if (Array.isArray(base) && Array.isArray(changes) && changes.some((item) => nameOf(item) !== undefined)) {
     return mergeNamed(base, changes);
   }
-  return changes;
+  return withoutNulls(changes);
+}
+
+/** What stands in a variant alone: a key taken away is a key that is not there. */
+function withoutNulls(written: unknown): unknown {
+  if (Array.isArray(written)) return written.map(withoutNulls);
+  if (!isPlain(written)) return written;
+  const kept = Object.entries(written).filter(([, value]) => value !== null);
+  return Object.fromEntries(kept.map(([key, value]) => [key, withoutNulls(value)]));
 }
 
 function mergeMapping(base: Plain, changes: Plain): Plain {
   for (const key of ['kind', 'chemistry']) {
     if (key in changes && changes[key] !== base[key]) {
-      return key === 'chemistry' ? { ...shared(base), ...changes } : changes;
+      return withoutNulls(key === 'chemistry' ? { ...shared(base), ...changes } : changes) as Plain;
     }
   }
   const merged: Plain = { ...base };
   for (const [key, value] of Object.entries(changes)) {
     if (value === null) delete merged[key];
-    else merged[key] = key in base ? mergeVariant(base[key], value) : value;
+    else merged[key] = mergeVariant(base[key], value);
   }
   return merged;
 }
@@ -47,7 +56,7 @@ function mergeNamed(base: unknown[], changes: unknown[]): unknown[] {
   for (const change of changes) {
     const name = nameOf(change);
     const at = merged.findIndex((item) => name !== undefined && nameOf(item) === name);
-    if (at < 0) merged.push(change);
+    if (at < 0) merged.push(withoutNulls(change));
     else if (isPlain(change) && change.remove === true) merged.splice(at, 1);
     else merged[at] = mergeVariant(merged[at], change);
   }
