@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { carryText } from '@wintergap/report';
+import { carryText, commonRivalsText } from '@wintergap/report';
 import { type CarryStudy, carrySummary, studyCarry } from '@wintergap/seasonal';
 import { parseSite } from '@wintergap/site';
+import { commonRivals } from '@wintergap/study';
 import { assertCloses, yearSum } from '@wintergap/tally';
 import { PreparedCache } from '@wintergap/year';
 import { beforeAll, describe, expect, test } from 'vitest';
@@ -77,6 +78,20 @@ describe('the demo site with hydrogen', () => {
     const stores = carry.technologies.map(({ size }) => size.store.store.capacityWh);
     expect(carry.technologies.map(({ tried }) => tried.name)).toEqual(['low', 'typical', 'high']);
     expect(stores).toEqual([...stores].sort((a, b) => b - a));
+  });
+
+  test('over common years each rival is held against the design as it is, year by year, and leaders are ties or one', async () => {
+    const rivals = await commonRivals({ ...carry, rivals: carry.rivals.slice(0, 1) }, { years: 2, workers: 1 });
+    const { common } = rivals!;
+    expect(common.designs.map(({ name }) => name)).toEqual(['as it is', carry.rivals[0]!.name]);
+    const [base, rival] = common.designs;
+    const saved = base!.generatorHours.mean - rival!.generatorHours.mean;
+    expect(rival!.againstBase!.generatorHours.mean).toBeCloseTo(-saved, 9);
+    expect(rival!.againstBase!.generatorHours.years).toBe(2);
+    const text = commonRivalsText(rivals!);
+    expect(text).toContain('over 2 ');
+    for (const line of text.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
+    expect(await commonRivals({ ...carry, rivals: [] })).toBeNull();
   });
 
   test('rivals are simulated with the engine in place: more array and fewer loads save engine hours', () => {

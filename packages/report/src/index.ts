@@ -2,6 +2,7 @@ export { ledgerCsv } from './ledger-csv.js';
 export { compareHtml, yearHtml } from './page/on-demand.js';
 export { carryText } from './text/carry.js';
 export { type CheckedDesign, checkText, problemsFound } from './text/check.js';
+export { commonRivalsText } from './text/common-rivals.js';
 export { compareText, type NamedYear } from './text/compare.js';
 export { costText, type NamedCost } from './text/cost.js';
 export { dayText } from './text/day.js';

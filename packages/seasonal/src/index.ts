@@ -25,5 +25,5 @@ export {
   judgeStore,
   type StoreJudgement,
 } from './verdict/judge-store.js';
-export type { Rival, RivalDesign } from './verdict/rivals.js';
+export { type Rival, type RivalDesign, rivalDesigns } from './verdict/rivals.js';
 export { verdictText } from './verdict/verdict-text.js';

@@ -1,3 +1,4 @@
+export { type CommonRivals, commonRivals } from './carry/common-rivals.js';
 export { type CommonAnswer, type CommonFigures, commonAnswer } from './common/common-answer.js';
 export { type CommonYears, type CommonYearsWish, commonYears, usualCommonYears } from './common/common-years.js';
 export type { Merit } from './common/merit.js';

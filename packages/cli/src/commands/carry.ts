@@ -1,13 +1,15 @@
-import { carryText } from '@wintergap/report';
+import { carryText, commonRivalsText } from '@wintergap/report';
 import { carrySummary, studyCarry } from '@wintergap/seasonal';
 import { designOf } from '@wintergap/site';
+import { commonRivals } from '@wintergap/study';
 import type { Command } from 'commander';
+import { addCommonYearsOptions, type CommonYearsOptions, commonWish } from '../common-years.js';
 import { exitCodes } from '../exit-codes.js';
 import { countProgress } from '../progress.js';
 import { unitsOption } from '../units-option.js';
 import { type AcceptWeather, acceptWeather, loadAccepting, trustJson, trustOf, withTrust } from '../weather-trust.js';
 
-interface CarryOptions extends AcceptWeather {
+interface CarryOptions extends AcceptWeather, CommonYearsOptions {
   variant?: string;
   json?: boolean;
   units?: string;
@@ -32,25 +34,32 @@ Example:
   wintergap carry examples/kettle-pond.yaml`;
 
 export function addCarry(program: Command): void {
-  program
+  const command = program
     .command('carry')
     .description('is seasonal storage worth it: sizes, closed-loop array, cost against the engine')
     .argument('<site>', 'site file (YAML)')
     .option('--variant <name>', 'a variant of the site file instead of its base design')
     .option(...acceptWeather)
     .option('--json', 'print one JSON document')
-    .option('--units <system>', 'metric or us, instead of what the site file says')
+    .option('--units <system>', 'metric or us, instead of what the site file says');
+  addCommonYearsOptions(command)
     .addHelpText('after', help)
-    .action((file: string, options: CarryOptions) => {
+    .action(async (file: string, options: CarryOptions) => {
       const site = loadAccepting(file, options);
       const units = unitsOption(options.units, site.base.units);
       const trust = trustOf(designOf(site, options.variant));
       const progress = countProgress('years at most');
       try {
         const study = studyCarry(site, options.variant, progress.reached);
+        const rivals = await commonRivals(study, commonWish(options));
+        const page = [carryText(study, units), rivals ? commonRivalsText(rivals) : ''].filter((part) => part !== '');
         const answer = options.json
-          ? JSON.stringify({ ...carrySummary(study), trust: trustJson(trust) }, null, 2)
-          : withTrust(trust, carryText(study, units));
+          ? JSON.stringify(
+              { ...carrySummary(study), commonRivals: rivals?.common ?? null, trust: trustJson(trust) },
+              null,
+              2,
+            )
+          : withTrust(trust, page.join('\n\n'));
         progress.stop();
         process.stdout.write(`${answer}\n`);
         if (!study.judged.judgement.size.closes && !study.closing?.closes) process.exitCode = exitCodes.no;

@@ -1,5 +1,5 @@
 import { type Site, SiteError } from '@wintergap/site';
-import { bankFacts, type YearResult } from '@wintergap/year';
+import { bankFacts, exceededLimits, type YearResult } from '@wintergap/year';
 import type { Costs } from '../cost/costs-section.js';
 import { type DesignCost, lifeCycleOfDesign, lifeCycleOfYear } from '../cost/design-cost.js';
 import type { Simulate } from '../store/converter-in-engine-place.js';
@@ -39,14 +39,14 @@ const mostLoads = 4;
  * Simulates the rivals of a seasonal store, engine in place.
  *
  * A bank in a tighter cabinet is priced with the life it has now: whoever tightens a cabinet for the winter opens its
- * vents in summer, which the year simulated does not.
+ * vents in summer, which the year simulated does not. A rival over a calculated limit is left out.
  */
 export function tryRivals(base: YearResult, simulate: Simulate, costs: Costs | null): Rival[] {
   const { generator } = base.summary;
   const bankYears = costs ? bankFacts(base).wear.yearsTo80 : 0;
   return rivalDesigns(base).flatMap(({ kind, name, site }) => {
     const year = kind === 'bank' ? withinModel(() => simulate(site)) : simulate(site);
-    if (year === null) return [];
+    if (year === null || isOverLimits(year, base)) return [];
     const { hours, fuelLitres } = year.summary.generator;
     const cost =
       costs &&
@@ -66,6 +66,12 @@ export function tryRivals(base: YearResult, simulate: Simulate, costs: Costs | n
   });
 }
 
+/** Whether a rival exceeds a limit that the design as it stands keeps: it must not be built. */
+const isOverLimits = (year: YearResult, base: YearResult): boolean => {
+  const codes = new Set(exceededLimits(base.limits).map(({ code }) => code));
+  return exceededLimits(year.limits).some(({ code }) => !codes.has(code));
+};
+
 /** `null` when a bank that keeps its heat all summer leaves the temperatures its model is made for. */
 function withinModel(run: () => YearResult): YearResult | null {
   try {
@@ -77,7 +83,7 @@ function withinModel(run: () => YearResult): YearResult | null {
 }
 
 /** More array, a steeper winter tilt, a warmer bank, and the largest loads left out one by one. */
-function rivalDesigns({ site, load }: YearResult): RivalDesign[] {
+export function rivalDesigns({ site, load }: YearResult): RivalDesign[] {
   return [...arrayRivals(site), ...tiltRivals(site), ...bankRivals(site), ...loadRivals(site, load.items)];
 }
 
