@@ -23,7 +23,7 @@ test('year answers first, fits 80 columns, and closes', () => {
   expect(stderr).toBe('');
   expect(status).toBe(0);
   const lines = stdout.split('\n');
-  expect(lines[0]).toMatch(/^Kettle Pond honey house: the generator runs \d+ h in \d+ starts and burns/);
+  expect(lines[0]).toMatch(/^Kettle Pond honey house: the generator runs \d+ h in a usual year/);
   for (const line of lines) expect(line.length, line).toBeLessThanOrEqual(80);
   for (const month of ['Jan', 'Jun', 'Dec', 'Year']) expect(stdout).toMatch(new RegExp(`^${month} `, 'm'));
 });
@@ -77,8 +77,9 @@ function keysOf(summary: Contract): Record<string, string[]> {
 
 test('year --json is the contract, whole and in its units', () => {
   const { stdout } = run('year', site, '--json');
-  const summary: Contract = JSON.parse(stdout);
-  expect(Object.keys(summary)).toEqual([
+  const document: Contract & Record<'takenAs' | 'common', unknown> = JSON.parse(stdout);
+  const { takenAs: _, common: __, ...summary } = document;
+  expect(Object.keys(document)).toEqual([
     'site',
     'weather',
     'array',
@@ -89,6 +90,8 @@ test('year --json is the contract, whole and in its units', () => {
     'bank',
     'ledger',
     'cautions',
+    'takenAs',
+    'common',
   ]);
   expect(summary.weather.hours).toBe(8760);
   for (const part of [summary.array, summary.generator, summary.shortfall]) expect(part.months).toHaveLength(12);
@@ -104,6 +107,19 @@ test('year --json is the contract, whole and in its units', () => {
   expect(keysOf(summary)).toEqual(contract);
   expect(summary.load.servedKWh + summary.load.darkKWh).toBeCloseTo(summary.load.acKWh + summary.load.dcKWh, 6);
   expect(summary.ledger.worstHourImbalanceKWh).toBeLessThan(1e-9);
+});
+
+test('year lists what it assumes: short on the page, with key, value and source in JSON', () => {
+  const { takenAs } = JSON.parse(run('year', site, '--years', '1', '--json').stdout);
+  expect(takenAs).toContainEqual({
+    key: 'generator.warmUp',
+    value: '3 min',
+    text: 'engine warm-up 3 min',
+    source: expect.stringMatching(/no source/),
+  });
+  const page = run('year', site, '--years', '1').stdout.replace(/\s+/g, ' ');
+  const listed = takenAs.map(({ text }: { text: string }) => text).join(', ');
+  expect(page).toContain(`Taken as, since the site file does not say: ${listed}.`);
 });
 
 test('the same input gives the same output to the last bit', () => {

@@ -14,6 +14,12 @@ export interface HydrogenVentilation {
  */
 export const boostGasMAPerAh = { vented: 20, valveRegulated: 8 } as const;
 
+/** The same on float, mA per Ah of ten-hour capacity: what a full bank makes day and night, from the same table. */
+export const floatGasMAPerAh = { vented: 5, valveRegulated: 1 } as const;
+
+/** Heat carried out by a flow of air, W/K per m3/h: 1.2 kg/m3 and 1005 J/(kg K) over 3600 s. */
+export const airWPerKPerM3PerH: number = (1.2 * 1005) / 3600;
+
 /** m3 of air for each Ah that makes gas: 0.42 l of hydrogen, 24 parts of air to each for the 4 % that burn, 5 for safety. */
 const airM3PerAh = 0.05;
 /** Opening for each m3/h of air that moves by itself at 0.1 m/s, cm2; the formula from a public copy, 28 from memory. */

@@ -28,7 +28,9 @@ export { type CyclesAtDepth, checkCycleTable, cyclesAtDepth } from './cycle-life
 export { acidFreezingC, electrolyteDensity, freezingC } from './freezing.js';
 export { finalCellV } from './full-cell.js';
 export {
+  airWPerKPerM3PerH,
   boostGasMAPerAh,
+  floatGasMAPerAh,
   type HydrogenVentilation,
   hydrogenVentilation,
   ventilationOfBank,

@@ -3,6 +3,7 @@ import { valueProblems } from './schema-issues.js';
 import { fromOrigin, type Site } from './site-origin.js';
 import { pathText, SiteError } from './site-problem.js';
 import { siteSchema } from './site-schema.js';
+import { unsaidIn } from './taken-as.js';
 import { mergeVariant } from './variants.js';
 
 /**
@@ -18,7 +19,8 @@ export function changedDesign(site: SiteFile, changes: Readonly<Record<string, u
   const written = structuredClone(variant === undefined ? base : mergeVariant(base, variants?.[variant]));
   for (const [path, value] of Object.entries(changes)) setAtPath(written, path, value, file);
   const result = siteSchema.safeParse(written);
-  if (result.success) return fromOrigin(result.data, { file, within: '', places: new Map() });
+  if (result.success)
+    return fromOrigin(result.data, { file, within: '', places: new Map(), unsaid: unsaidIn(written) });
   throw new SiteError(
     file,
     valueProblems(result.error).map(({ path, message }) => ({ line: 0, column: 0, path: pathText(path), message })),

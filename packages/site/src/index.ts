@@ -14,5 +14,6 @@ export { locate } from './site-document.js';
 export { firstWeekday, type Site, type SiteOrigin, siteError } from './site-origin.js';
 export { SiteError, type SiteProblem } from './site-problem.js';
 export { type SnowExtremes, snowExtremes } from './snow-extremes.js';
+export { bankStands, type TakenAs, takenAs } from './taken-as.js';
 export { isTilted, type TiltedMount } from './tilted-mount.js';
 export { weatherYearsOf } from './weather-years.js';

@@ -7,6 +7,7 @@ import { locate, readDocument, type SiteDocument } from './site-document.js';
 import { fromOrigin, type Site } from './site-origin.js';
 import { pathText, SiteError, type SiteProblem } from './site-problem.js';
 import { siteSchema } from './site-schema.js';
+import { unsaidIn } from './taken-as.js';
 import { mergeVariant } from './variants.js';
 
 /** A site file that has been read and found right, variants and all: plain data, which may be handed to a worker. */
@@ -117,7 +118,8 @@ function strangeNames(design: Record<string, unknown>, change: unknown): string[
 function check(design: unknown, document: SiteDocument, within: string[], problems: SiteProblem[]): Site | null {
   const result = siteSchema.safeParse(design);
   if (result.success) {
-    return fromOrigin(result.data, { file: document.file, within: pathText(within), places: document.places });
+    const { file, places } = document;
+    return fromOrigin(result.data, { file, within: pathText(within), places, unsaid: unsaidIn(design) });
   }
   const alreadySaid = new Set(within.length > 0 ? problems.map(({ path, message }) => `${path} ${message}`) : []);
   for (const { path, message } of valueProblems(result.error)) {

@@ -1,9 +1,11 @@
+import type { Chemistry } from '@wintergap/battery';
 import { hoursPerYear } from '@wintergap/ground';
 import * as z from 'zod';
 import { checkBank } from './bank-rules.js';
 import { fraction, mapping, notNegative, number, oneOf, positive, quantity, wholeNumber, word } from './fields.js';
 import { leadAcidLabel, plainCapacity, plainLabel } from './schema-bank-label.js';
 import { cabinet } from './schema-cabinet.js';
+import { usual } from './usual-values.js';
 
 /** Keys every chemistry has. Voltages of set points are those of the whole bank at 25 degC. */
 const anyBank = {
@@ -45,19 +47,35 @@ const leadAcid = {
   }).optional(),
 };
 
+interface Aired {
+  chemistry: Chemistry;
+  voltage: number;
+  capacity: number;
+  cabinet?: z.output<typeof cabinet> | undefined;
+}
+
+/** The bank with the air of its cabinet, where it has one. */
+function airedCabinet<Bank extends Aired>({ cabinet, ...bank }: Bank) {
+  const airOf = usual['bank.cabinet.ventilation'].value;
+  return { ...bank, cabinet: cabinet && { ...cabinet, ventilation: cabinet.ventilation ?? airOf(bank) } };
+}
+
 export const bank = oneOf(
   'chemistry',
   ['flooded-lead-acid', 'agm', 'gel', 'lithium-iron-phosphate'],
   [
     mapping({ chemistry: z.literal('flooded-lead-acid'), ...leadAcid })
       .transform(plainCapacity)
-      .superRefine(checkBank),
+      .superRefine(checkBank)
+      .transform(airedCabinet),
     mapping({ chemistry: z.literal('agm'), ...leadAcid })
       .transform(plainCapacity)
-      .superRefine(checkBank),
+      .superRefine(checkBank)
+      .transform(airedCabinet),
     mapping({ chemistry: z.literal('gel'), ...leadAcid })
       .transform(plainCapacity)
-      .superRefine(checkBank),
+      .superRefine(checkBank)
+      .transform(airedCabinet),
     mapping({
       chemistry: z.literal('lithium-iron-phosphate'),
       ...anyBank,
@@ -65,7 +83,8 @@ export const bank = oneOf(
       floor: fraction({ min: 0, max: 0.95, say: '0 % to 95 %' }).optional(),
     })
       .transform(plainCapacity)
-      .superRefine(checkBank),
+      .superRefine(checkBank)
+      .transform(airedCabinet),
   ],
 );
 

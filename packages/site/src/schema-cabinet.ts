@@ -38,9 +38,11 @@ export const cabinet = mapping({
     error: () => 'expected a heat loss such as 0.9 W/K, or a box of foam such as { foam: 2 in, area: 30 ft2 }',
   }),
   heatCapacity: quantity('heatCapacity', { min: 0.5, max: 1e5, say: '0.5 Wh/K to 100000 Wh/K' }).optional(),
-  /** 0.34 W/K for each m3/h of air. */
-  ventilation: quantity('heatLoss', { min: 0, max: 500, say: '0 W/K to 500 W/K, which is 1500 m3/h of air' }).default(
-    0,
-  ),
+  /** 0.34 W/K for each m3/h of air; what the bank needs on float unless given. */
+  ventilation: quantity('heatLoss', {
+    min: 0,
+    max: 500,
+    say: '0 W/K to 500 W/K, which is 1500 m3/h of air',
+  }).optional(),
   heatedBy: z.union([z.literal('none'), heat]).default('none'),
 });

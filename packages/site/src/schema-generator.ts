@@ -11,6 +11,7 @@ import {
   wholeNumber,
   word,
 } from './fields.js';
+import { usual } from './usual-values.js';
 
 const wholeHour = wholeNumber(0, 24, 'a whole hour of day');
 const wholeHours = z.tuple([wholeHour, wholeHour], {
@@ -26,13 +27,16 @@ const output = oneOf(
       power: quantity('power', positive),
       charger: mapping({
         power: quantity('power', positive),
-        efficiency: fraction({ min: 0.3, max: 1, say: '0.3 to 1' }).default(0.88),
+        efficiency: fraction({ min: 0.3, max: 1, say: '0.3 to 1' }).default(
+          usual['generator.output.charger.efficiency'].value,
+        ),
       }),
     }),
     mapping({
       bus: z.literal('dc'),
       power: quantity('power', positive),
-      efficiency: fraction({ min: 0.3, max: 1, say: '0.3 to 1' }).default(1),
+      /** What rectifier, regulator and cable pass on of the alternator's power. */
+      efficiency: fraction({ min: 0.3, max: 1, say: '0.3 to 1' }).default(usual['generator.output.efficiency'].value),
     }),
   ],
 );
@@ -84,8 +88,8 @@ export const generator = mapping({
   start,
   stop,
   minimumRun: quantity('duration', notNegative).default(0),
-  warmUp: quantity('duration', notNegative).default(0),
-  coolDown: quantity('duration', notNegative).default(0),
+  warmUp: quantity('duration', notNegative).default(usual['generator.warmUp'].value),
+  coolDown: quantity('duration', notNegative).default(usual['generator.coolDown'].value),
   minimumLoad: fraction().optional(),
   derate: z.boolean().default(true),
   exercise: mapping({

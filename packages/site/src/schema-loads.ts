@@ -13,6 +13,7 @@ import {
   word,
 } from './fields.js';
 import { fileName } from './named-file.js';
+import { usual } from './usual-values.js';
 
 export const inverter = mapping({
   power: quantity('power', positive),
@@ -25,7 +26,7 @@ export const inverter = mapping({
 
 export const converter = mapping({
   efficiency: fraction({ min: 0.3, max: 1, say: '0.3 to 1' }),
-  idle: quantity('power', notNegative).default(0),
+  idle: quantity('power', notNegative).default(usual['converter.idle'].value),
 });
 
 /** Several windows of hours, or one. */

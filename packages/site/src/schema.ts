@@ -18,6 +18,7 @@ import { generator } from './schema-generator.js';
 import { converter, event, inverter, load, measured } from './schema-loads.js';
 import { snow } from './schema-snow.js';
 import { weather } from './schema-weather.js';
+import { usual } from './usual-values.js';
 
 const place = mapping({
   latitude: number(-90, 90, 'degrees, north positive'),
@@ -56,8 +57,8 @@ const siteShape = {
   events: z.array(event).default([]),
   /** Temperature of the rooms that refrigerators stand in: warmer than outdoors by `above`, heated to `atLeast`. */
   rooms: mapping({
-    atLeast: quantity('temperature').default(18),
-    above: quantity('temperatureDifference').default(3),
+    atLeast: quantity('temperature').default(usual['rooms.atLeast'].value),
+    above: quantity('temperatureDifference').default(usual['rooms.above'].value),
   }).prefault({}),
   generator: generator.optional(),
   units: word(['metric', 'us']).default('metric'),

@@ -13,6 +13,8 @@ export interface SiteOrigin {
   within: string;
   /** Where the file's values stand; empty when the design has values that stand nowhere in it. */
   places: Places;
+  /** Keys of usual values that the design as written leaves out, such as `generator.warmUp`. */
+  unsaid: readonly string[];
 }
 
 /** One design of a place: its values, and where they came from if that was a site file. */

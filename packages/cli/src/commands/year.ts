@@ -1,6 +1,6 @@
 import { dayOfDate } from '@wintergap/ground';
 import { dayText, headline, ledgerCsv, lossesText, yearHtml, yearText } from '@wintergap/report';
-import { changedDesign, designOf, inputFiles, type SiteFile } from '@wintergap/site';
+import { changedDesign, designOf, inputFiles, type SiteFile, takenAs } from '@wintergap/site';
 import type { CommonAnswer } from '@wintergap/study';
 import { contractOf } from '@wintergap/tally';
 import { arrayLosses, simulateSite, type YearResult } from '@wintergap/year';
@@ -71,7 +71,11 @@ export function addYear(program: Command): void {
 }
 
 function yearJson(result: YearResult, common: CommonAnswer): string {
-  const document = { ...contractOf(result.summary), common: commonJson(common, common.designs[0]!) };
+  const document = {
+    ...contractOf(result.summary),
+    takenAs: takenAs(result.site),
+    common: commonJson(common, common.designs[0]!),
+  };
   return JSON.stringify(document, null, 2);
 }
 

@@ -1,5 +1,5 @@
 import { fileURLToPath } from 'node:url';
-import { designOf, loadSite } from '@wintergap/site';
+import { designOf, loadSite, takenAs } from '@wintergap/site';
 import { simulateSite } from '@wintergap/year';
 import { parseHTML } from 'linkedom';
 import { describe, expect, test } from 'vitest';
@@ -245,4 +245,13 @@ test('a place without array, engine and lead still gets a whole report', async (
 
 test('the same year gives the same page, to the last letter', async () => {
   expect((await yearHtml(year, 'metric')) === text).toBe(true);
+});
+
+test('what the year assumes is listed whole, with the keys to write and the sources', () => {
+  const rows = [...report.querySelectorAll('section[aria-labelledby="taken-as"] tbody tr')];
+  const texts = rows.map((row) => [...row.children].map((cell) => cell.textContent));
+  expect(texts).toEqual(
+    takenAs(year.site).map(({ key, value, text, source }) => [text, value === null ? key : `${key}: ${value}`, source]),
+  );
+  expect(texts.length).toBeGreaterThan(3);
 });

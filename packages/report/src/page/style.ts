@@ -49,6 +49,7 @@ th:first-child{position:sticky;left:0;background:var(--paper)}
 thead th{vertical-align:bottom;white-space:normal;max-width:6.2rem;border-bottom:2px solid var(--ink)}
 .unit{display:block;color:var(--quiet);font-weight:400;font-size:.85rem}
 .sum th,.sum td{font-weight:600;border-top:2px solid var(--ink)}
+td.words{text-align:left;white-space:normal;min-width:9rem;max-width:26rem}
 details{margin:.5rem 0}
 summary{cursor:pointer;color:var(--link);font-size:.92rem;width:fit-content}
 :focus-visible{outline:3px solid var(--link);outline-offset:2px}

@@ -11,6 +11,7 @@ import { pageText, section } from './frame.js';
 import { lossChain, lossTable } from './losses.js';
 import { html } from './markup.js';
 import { monthsSection } from './months.js';
+import { takenSection } from './taken.js';
 import { temperatureSection } from './temperature.js';
 import { throttleSection } from './throttle.js';
 
@@ -38,6 +39,7 @@ export function yearPage(result: YearResult, units: UnitSystem, { variant, commo
       temperatureSection(result, units),
       section('months', 'Month by month', monthsSection(result, units)),
       ...(chain ? [section('losses', 'What becomes of the light?', html`${lossTable(chain)}`)] : []),
+      ...takenSection(site, units),
     ],
     foot: basisText(result),
   });

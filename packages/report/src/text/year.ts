@@ -1,5 +1,6 @@
 import { dateOfDay, monthInWords, monthNames } from '@wintergap/ground';
 import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
+import { takenAs } from '@wintergap/site';
 import type { CommonAnswer, CommonFigures } from '@wintergap/study';
 import { monthlySums, type Summary, yearSum } from '@wintergap/tally';
 import { bankFacts, type YearResult } from '@wintergap/year';
@@ -9,6 +10,7 @@ import { count, dateText, figure, percent, wrap } from '../figures.js';
 import { lowestByMonth } from '../lowest-by-month.js';
 import { inVolumeUnit, temperatureText, volumeUnit } from '../shown-units.js';
 import { stopText } from '../stop-text.js';
+import { takenHeading } from '../taken-heading.js';
 import { throttlingWhen } from '../throttling-when.js';
 import { engineText } from './engine.js';
 import { plainTable } from './plain-table.js';
@@ -28,6 +30,7 @@ export function yearText(result: YearResult, units: UnitSystem, common?: CommonA
     bankText(result, units),
     energyText(result),
     weatherText(result),
+    takenText(result, units),
     cautionsText(result.summary),
   ]
     .filter((part) => part !== '')
@@ -180,6 +183,12 @@ function energyText({ summary, ledger }: YearResult): string {
     `lost: bank ${kWh(ledger.bankLossWh)}, standing ${kWh(ledger.selfDischargeWh)}, inverter ${kWh(ledger.inverterLossWh)}, charger ${kWh(ledger.chargerLossWh)}, own use ${kWh(ledger.ownUseWh)} kWh`,
     `ledger closes to ${summary.ledger.worstHourImbalanceKWh.toExponential(0)} kWh in the worst hour`,
   ]);
+}
+
+function takenText({ site }: YearResult, units: UnitSystem): string {
+  const taken = takenAs(site, units);
+  if (taken.length === 0) return '';
+  return wrap(`${takenHeading}: ${taken.map(({ text }) => text).join(', ')}.`, 80, '  ');
 }
 
 function cautionsText({ cautions }: Summary): string {

@@ -1,4 +1,4 @@
-import { type HydrogenVentilation, tenHourAh, ventilationOfBank } from '@wintergap/battery';
+import { airWPerKPerM3PerH, type HydrogenVentilation, tenHourAh, ventilationOfBank } from '@wintergap/battery';
 import type { YearResult } from '../year-result.js';
 
 /** The air that a bank's hydrogen needs, and the air that the site file assumes. */
@@ -8,9 +8,6 @@ export interface BankAir extends HydrogenVentilation {
   /** Heat that the needed air carries out, W/K. */
   neededWPerK: number;
 }
-
-/** Heat carried out by a flow of air, W/K per m3/h: 1.2 kg/m3 and 1005 J/(kg K) over 3600 s. */
-const airWPerKPerM3PerH = (1.2 * 1005) / 3600;
 
 /** `null` for a bank that makes no hydrogen in use. */
 export function bankAir({ site, plant }: Pick<YearResult, 'site' | 'plant'>): BankAir | null {

@@ -9,7 +9,7 @@ import {
   insulationFrom,
 } from '@wintergap/battery';
 import { hoursPerYear } from '@wintergap/ground';
-import type { Site, SiteBank } from '@wintergap/site';
+import { bankStands, type Site, type SiteBank } from '@wintergap/site';
 import type { ChargingRules } from '../loop/charging.js';
 import { airAround } from './rooms-air.js';
 
@@ -26,10 +26,7 @@ export interface PreparedBank {
 /** Heat a bank without a cabinet gives to the air, W/K: about 1.5 m2 of surface at 8 W/(m2 K), common practice, no source. */
 const bareBankWPerK = 12;
 
-/**
- * Makes the bank and what surrounds it. Unless the site file says where it stands, a cabinet is outdoors, and a bank
- * without one in the heated rooms.
- */
+/** Makes the bank and what surrounds it. */
 export function prepareBank(site: Site, outdoorC: Float64Array): PreparedBank {
   const bank = createBank(bankSettings(site.bank));
   const { cabinet: written } = site.bank;
@@ -51,7 +48,7 @@ export function prepareBank(site: Site, outdoorC: Float64Array): PreparedBank {
   return {
     bank,
     cabinet,
-    aroundC: airAround(site.bank.stands ?? (written ? 'outdoors' : 'rooms'), site, outdoorC),
+    aroundC: airAround(bankStands(site.bank), site, outdoorC),
     heater:
       heatedBy !== undefined && heatedBy !== 'none' && heatedBy.kind === 'heater'
         ? { powerW: heatedBy.power, keepAboveC: heatedBy.keepAbove }
