@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { Command, CommanderError } from 'commander';
 import { exitCodes } from './exit-codes.js';
 import { reportFailure } from './failure.js';
+import { print, printError } from './print.js';
 
 /** The commands in the order of the help page. Each is loaded when it is asked for: most need but a part of the code. */
 const commands: Record<string, () => Promise<(program: Command) => void>> = {
@@ -22,7 +23,7 @@ const commands: Record<string, () => Promise<(program: Command) => void>> = {
 // Whoever reads the output may stop reading, as `head` does: that is no fault.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code === 'EPIPE') process.exit(exitCodes.done);
-  process.stderr.write(`the results cannot be written to the standard output: ${error.message}\n`);
+  printError(`the results cannot be written to the standard output: ${error.message}\n`);
   process.exit(exitCodes.fault);
 });
 
@@ -32,12 +33,13 @@ const program = new Command('wintergap')
   )
   .version(JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8')).version as string)
   .exitOverride()
+  .configureOutput({ writeOut: print, writeErr: printError })
   .showSuggestionAfterError()
   .configureHelp({ helpWidth: 80 });
 
 const asked = process.argv[2] ?? '';
 // For the help page, and to suggest what a misspelled command meant, all are needed.
-const wanted = asked in commands ? [asked] : Object.keys(commands);
+const wanted = Object.hasOwn(commands, asked) ? [asked] : Object.keys(commands);
 for (const name of wanted) (await commands[name]!())(program);
 
 try {

@@ -18,4 +18,5 @@ export {
   monthSpan,
   monthStartHour,
 } from './calendar.js';
+export { InputFileError, readInputText } from './input-file.js';
 export { mustBeAbove, mustBeShare, mustBeWhole, mustHold, mustLie, OutOfRangeError } from './range.js';

@@ -115,7 +115,7 @@ function readRows(text: string, source: string): { rows: Row[]; columns: ValueCo
     const stamp = parseStamp(stampText);
     if (!stamp) {
       throw new LoadTableError(
-        `${source} line ${line}: time is "${stampText}", expected one such as 2023-01-31 14:30, 01-31 14:30, Mon 14:30 or 14:30`,
+        `${source} line ${line}: time is "${stampText.slice(0, 60)}", expected one such as 2023-01-31 14:30, 01-31 14:30, Mon 14:30 or 14:30`,
       );
     }
     rows.push({ line, stamp, cells });
@@ -131,7 +131,7 @@ function readPower(cell: string, column: ValueColumn, stepMinutes: number, where
   const value = Number(text);
   if (!(value >= 0 && value <= 1e9)) {
     throw new LoadTableError(
-      `${where}: ${column.bus} is "${text}", expected a number of zero or more with a decimal point`,
+      `${where}: ${column.bus} is "${text.slice(0, 60)}", expected a number of zero or more with a decimal point`,
     );
   }
   return column.isEnergy ? (value * column.factor * 60) / stepMinutes : value * column.factor;

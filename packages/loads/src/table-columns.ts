@@ -25,7 +25,7 @@ const units: Readonly<Record<string, Pick<ValueColumn, 'isEnergy' | 'factor'>>> 
  */
 export function tableColumns(header: readonly string[], where: string): { time: number; values: ValueColumn[] } {
   const time = header.findIndex((cell) => /^time\b/i.test(cell.trim()));
-  if (time < 0) throw new LoadTableError(`${where}: no column "time" in "${header.join(', ')}"`);
+  if (time < 0) throw new LoadTableError(`${where}: no column "time" in "${header.join(', ').slice(0, 60)}"`);
   if (header.some((cell) => /^bank stored\b/.test(cell.trim()))) {
     throw new LoadTableError(`${where}: this is a ledger written by --csv, not a table of measured loads`);
   }

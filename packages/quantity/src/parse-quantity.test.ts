@@ -214,3 +214,15 @@ test('every dimension reads its canonical unit as itself', () => {
     expect(parseQuantity(`0.5 ${canonicalUnit(dimension)}`, dimension)).toBeCloseTo(0.5, 12);
   }
 });
+
+test('names that every object has are unknown units', () => {
+  for (const unit of ['constructor', 'toString', '__proto__', 'hasOwnProperty']) {
+    expect(() => parseQuantity(`1000 ${unit}`, 'power')).toThrow(`has the unknown unit ${unit}`);
+  }
+});
+
+test('a long text is quoted by its beginning', () => {
+  expect(() => parseQuantity(`${'5'.repeat(2e6)} V`, 'voltage')).toThrow(
+    'found a text of 2000002 characters that begins "55555555555555555555", where a voltage is needed',
+  );
+});

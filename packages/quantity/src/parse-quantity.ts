@@ -20,6 +20,9 @@ const pricedBy: Partial<Record<Dimension, readonly [Dimension, number]>> = {
   pricePerTime: ['duration', 1],
 };
 
+/** No number with its unit is longer: what is, is not quoted whole. */
+const longestQuantity = 60;
+
 /** Dimensions whose canonical unit is the natural one to write bare. */
 const bareAllowed = (dimension: Dimension) => dimension === 'fraction' || dimension === 'angle';
 
@@ -31,6 +34,15 @@ const bareAllowed = (dimension: Dimension) => dimension === 'fraction' || dimens
  */
 export function parseQuantity(text: string | number, dimension: Dimension): number {
   const found = String(text).trim();
+  if (found.length > longestQuantity) {
+    throw new QuantityError(
+      `found a text of ${found.length} characters that begins "${found.slice(0, 20)}", where ${dimensionFacts(dimension).name} is needed`,
+      found.slice(0, longestQuantity),
+      dimension,
+      dimensionFacts(dimension).name,
+      [],
+    );
+  }
   const fail = (message: string, value?: number, offer: 'write' | 'such as' = 'write'): never => {
     const examples = likelySpellings(value, dimension);
     const write = examples.length > 0 ? `${offer === 'write' ? '; write' : ', such as'} ${examples.join(' or ')}` : '';
@@ -82,15 +94,16 @@ function toCanonical(value: number, unit: string, dimension: Dimension): number 
   }
   const factor = unitFactors(dimension).get(unit);
   if (factor !== undefined) return value * factor;
-  if (dimension === 'fraction' || dimension === 'fractionPerK' || refusedUnits[unit]) return null;
+  if (dimension === 'fraction' || dimension === 'fractionPerK' || refusedUnits.has(unit)) return null;
   const compound = compoundUnit(unit, dimensionFacts(dimension).unit);
   return compound.kind === 'factor' ? value * compound.factor : null;
 }
 
-const refusedUnits: Readonly<Record<string, string>> = {
-  VA: 'an apparent power; the real power is needed',
-  kVA: 'an apparent power; the real power is needed',
-};
+/** A map, not an object: `constructor` and the like are in every object. */
+const refusedUnits: ReadonlyMap<string, string> = new Map([
+  ['VA', 'an apparent power; the real power is needed'],
+  ['kVA', 'an apparent power; the real power is needed'],
+]);
 
 /** Says why a unit does not do: it is another kind of quantity, a near spelling, or nothing known. */
 function explainUnit(
@@ -102,7 +115,7 @@ function explainUnit(
   const sameKind = (message: string) => ({ message, otherKind: false });
   const otherKind = (message: string) => ({ message, otherKind: true });
   const needed = dimensionFacts(dimension).name;
-  const refused = refusedUnits[unit];
+  const refused = refusedUnits.get(unit);
   if (refused) return sameKind(`${found} is ${refused}`);
   const near = nearSpelling(unit, dimension);
   if (near) return sameKind(`${found} has the unit ${written}, meaning ${near}?`);

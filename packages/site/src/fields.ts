@@ -30,7 +30,7 @@ export function quantity(dimension: Dimension, range?: Range) {
       try {
         const value = parseQuantity(found, dimension);
         if (!range || within(value, range)) return value;
-        context.addIssue({ code: 'custom', message: `found ${found}, expected ${range.say}` });
+        context.addIssue({ code: 'custom', message: `found ${shortened(String(found))}, expected ${range.say}` });
       } catch (error) {
         if (!(error instanceof QuantityError)) throw error;
         context.addIssue({ code: 'custom', message: error.message });
@@ -74,7 +74,10 @@ export const date = z
   .transform((text, context) => {
     const day = dayOfDate(text);
     if (day !== null) return day;
-    context.addIssue({ code: 'custom', message: `found "${text}", expected a date as MM-DD, such as 10-01` });
+    context.addIssue({
+      code: 'custom',
+      message: `found "${shortened(text)}", expected a date as MM-DD, such as 10-01`,
+    });
     return z.NEVER;
   });
 
@@ -90,6 +93,9 @@ export function twelve<Item extends z.ZodType>(item: Item) {
   });
 }
 
+/** Unknown keys of one mapping that are told one by one: more of them are no slips of the pen. */
+const mostKeysTold = 5;
+
 /**
  * A mapping in which an unknown key is an error that suggests a near known one.
  *
@@ -100,13 +106,16 @@ export function mapping<Shape extends z.ZodRawShape>(shape: Shape, alsoKnown: re
   return z.strictObject(shape, {
     error: (issue) => {
       if (issue.code === 'unrecognized_keys') {
-        return (issue.keys as string[])
+        const keys = issue.keys as string[];
+        const told = keys
+          .slice(0, mostKeysTold)
           .map(
             (key) =>
               commaAsKey(key, issue.input as Record<string, unknown>) ??
-              `unknown key "${key}"${nearestHint(key, known) || ';'} Known here: ${known.join(', ')}`,
-          )
-          .join('; ');
+              `unknown key "${shortened(key)}"${nearestHint(key, known) || ';'} Known here: ${known.join(', ')}`,
+          );
+        if (keys.length > mostKeysTold) told.push(`${keys.length - mostKeysTold} more unknown keys`);
+        return told.join('; ');
       }
       return `found ${found(issue.input)}, expected a mapping with the keys ${known.join(', ')}`;
     },
@@ -122,7 +131,7 @@ function decimalComma(input: unknown): string {
 /** In braces a comma ends a value: `{ power: 1,5 kW }` gives a key `5 kW` without a value. */
 function commaAsKey(key: string, mapping: Readonly<Record<string, unknown>>): string | null {
   if (mapping[key] !== null || !/^\d/.test(key)) return null;
-  return `found the number "${key}" where a key is expected: in braces a comma ends the value before it, and decimals take a point, as in 1.5 kW`;
+  return `found the number "${shortened(key)}" where a key is expected: in braces a comma ends the value before it, and decimals take a point, as in 1.5 kW`;
 }
 
 /** One of several mappings told apart by the value of `key`. */
@@ -145,14 +154,40 @@ export function word<const Words extends readonly [string, ...string[]]>(words: 
   });
 }
 
-/** A text, not empty. */
-export const text = z
-  .string({ error: (issue) => `found ${found(issue.input)}, expected a text` })
-  .refine((value) => value.trim() !== '', { error: () => 'found an empty text' });
+/** What a terminal would take as an order: control characters, and signs that turn the order of writing. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: it is them that are looked for
+const controls = /[\u0000-\u001f\u007f-\u009f\u200e\u200f\u202a-\u202e\u2028\u2029\u2066-\u2069]/;
+
+/** A text of one line, not empty. */
+function line(most: number) {
+  return z
+    .string({ error: (issue) => `found ${found(issue.input)}, expected a text` })
+    .refine((value) => value.trim() !== '', { error: () => 'found an empty text' })
+    .refine((value) => value.length <= most, {
+      error: (issue) => `found ${String(issue.input).length} characters, expected at most ${most}`,
+    })
+    .refine((value) => !controls.test(value), {
+      error: (issue) => {
+        const [sign = ''] = controls.exec(String(issue.input)) ?? [];
+        const code = sign.charCodeAt(0).toString(16).padStart(4, '0').toUpperCase();
+        return `found the control character U+${code}, expected a text of one line without any`;
+      },
+    });
+}
+
+/** A name. */
+export const text = line(200);
+
+/** The path of a file. */
+export const pathOfFile = line(4000);
 
 /** A value as it should appear in a message: short, and recognisable. */
 export function found(value: unknown): string {
   if (value === undefined) return 'nothing';
-  const written = JSON.stringify(value) ?? String(value);
-  return written.length > 60 ? `${written.slice(0, 57)}...` : written;
+  if (typeof value === 'string') return JSON.stringify(shortened(value));
+  if (Array.isArray(value) && value.length > 60) return `a list of ${value.length}`;
+  return shortened(JSON.stringify(value) ?? String(value));
 }
+
+/** The beginning of a text that is too long to be quoted. */
+export const shortened = (written: string): string => (written.length > 60 ? `${written.slice(0, 57)}...` : written);

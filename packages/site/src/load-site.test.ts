@@ -1,8 +1,10 @@
-import { readFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { changedDesign } from './changed-design.js';
-import { designOf, parseSite, siteJsonSchema } from './load-site.js';
+import { designOf, loadSite, parseSite, siteJsonSchema } from './load-site.js';
 import { SiteError } from './site-problem.js';
 
 const example = readFileSync(new URL('../../../examples/kettle-pond.yaml', import.meta.url), 'utf8');
@@ -228,4 +230,59 @@ test('no tilt is steeper than its mount can be set', () => {
   expect(() => parseSite(tooSteep, 'site.yaml')).toThrow(
     /arrays\[0\]\.mount\.tilts\[0\]\.tilt: found 68, expected no more than the mount can do, maxTilt 60/,
   );
+});
+
+test.each([
+  ['a value that holds itself', 'a: &x [*x]', 'site.yaml:1:8: the alias *x stands within the value it names'],
+  ['braces', `a: ${'{a: '.repeat(2000)}1${'}'.repeat(2000)}`, 'found values nested more than 30 deep'],
+  ['indentation', Array.from({ length: 2000 }, (_, i) => `${' '.repeat(i)}a:`).join('\n'), 'nested more than 30 deep'],
+  ['30 lists', `a: ${'['.repeat(31)}${']'.repeat(31)}`, /^site\.yaml:1:33: found values nested/],
+  ['a prototype', 'name: x\n__proto__: { name: y }', 'site.yaml:2:1: found the key "__proto__"'],
+  ['a variant of that name', 'variants:\n  __proto__: {}', 'site.yaml:2:3: found the key "__proto__"'],
+  ['a key twice', 'name: x\nbank: { floor: 1, floor: 2 }', 'site.yaml:2:19: the key "floor" is there twice'],
+  ['20,000 keys', Array.from({ length: 20_000 }, (_, i) => `key${i}: 1`).join('\n'), 'found 20000 items in one list'],
+])('YAML that is no site file is told with its place: %s', (_, text, message) => {
+  expect(problemsOf(text).join('\n')).toMatch(message);
+});
+
+test('an alias to what stands elsewhere is read', () => {
+  const twice = example.replace('module:', 'module: &sheet').replace(/voc: [\d.]+ V/, 'voc: 39.9 V');
+  expect(problemsOf(twice)).toEqual([]);
+});
+
+test('unknown keys beyond the first few are counted, and no message quotes a long value whole', () => {
+  const many = Array.from({ length: 3000 }, (_, i) => `key${i}: 1`).join('\n');
+  const [first] = problemsOf(`${many}\n${example}`);
+  expect(first).toContain('unknown key "key0"');
+  expect(first).toContain('2995 more unknown keys');
+  for (const key of ['name', 'chemistry', 'floor', 'latitude']) {
+    const problems = problemsOf(example.replace(new RegExp(`\\b${key}: [^,\\n}]*`), `${key}: ${'5x'.repeat(1e6)}`));
+    expect(problems.join('\n')).toContain(key);
+    expect(problems.join('').length).toBeLessThan(1000);
+  }
+});
+
+test('a name that would order a terminal about is refused, of an array as of a variant', () => {
+  const problems = problemsOf(
+    example.replace('taller pole:', '"taller \\e[2J":').replace('- { name: freezer', '- { name: "a\\x9bb"'),
+  );
+  expect(problems).toEqual(
+    expect.arrayContaining([
+      expect.stringMatching(/loads\[\d\]\.name: found the control character U\+009B/),
+      expect.stringMatching(/variants: name: found the control character U\+001B/),
+    ]),
+  );
+});
+
+test('a site file in another encoding, or that is no file, is told with what to do', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'site-'));
+  const path = join(folder, 'site.yaml');
+  writeFileSync(path, example.replace(/name: .*/, 'name: Mühle'), 'latin1');
+  const line = lineOf(example, 'name: ');
+  expect(() => loadSite(path)).toThrow(`line ${line} is not UTF-8 but probably ISO 8859-1`);
+  writeFileSync(path, `\ufeff${example}`, 'utf16le');
+  expect(() => loadSite(path)).toThrow('is text in UTF-16 (little endian), expected UTF-8; save it again as UTF-8');
+  expect(() => loadSite(folder)).toThrow('it is a folder, expected a file');
+  expect(() => loadSite('/dev/zero')).toThrow('it is a device, expected a file');
+  rmSync(folder, { recursive: true });
 });

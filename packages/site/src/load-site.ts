@@ -1,5 +1,6 @@
-import { readFileSync } from 'node:fs';
+import { InputFileError, readInputText } from '@wintergap/ground';
 import * as z from 'zod';
+import { text as nameText, shortened } from './fields.js';
 import { nearestHint } from './nearest-word.js';
 import { aroundDesign } from './schema.js';
 import { valueProblems } from './schema-issues.js';
@@ -29,10 +30,14 @@ export interface SiteFile {
 export function loadSite(file: string): SiteFile {
   let text: string;
   try {
-    text = readFileSync(file, 'utf8');
+    text = readInputText(file, 'refused');
   } catch (error) {
-    const reason = (error as NodeJS.ErrnoException).code === 'ENOENT' ? 'no such file' : (error as Error).message;
-    throw new SiteError(file, [{ line: 0, column: 0, path: '', message: `${reason}; expected a site file in YAML` }]);
+    if (!(error instanceof InputFileError)) throw error;
+    const reason = error.code === 'ENOENT' ? 'no such file' : error.message;
+    const line = error.line > 1 ? error.line : 0;
+    throw new SiteError(file, [
+      { line, column: Math.min(line, 1), path: '', message: `${reason}; expected a site file in YAML` },
+    ]);
   }
   return parseSite(text, file);
 }
@@ -58,6 +63,12 @@ export function parseSite(text: string, file: string): SiteFile {
     });
   } else {
     for (const [name, change] of Object.entries(changes)) {
+      const named = nameText.safeParse(name);
+      if (!named.success) {
+        const { message } = named.error.issues[0]!;
+        problems.push({ ...locate(document, ['variants', name]), path: 'variants', message: `name: ${message}` });
+        continue;
+      }
       const strangers = strangeNames(design, change);
       if (strangers.length > 0) {
         const place = locate(document, ['variants', name]);
@@ -89,7 +100,7 @@ export function designOf(site: SiteFile, name: string | undefined): Site {
   const names = [...site.variants.keys()];
   const hint = names.length > 0 ? `${nearestHint(name, names) || ';'} It has ${names.join(', ')}` : '';
   throw new SiteError(site.file, [
-    { line: 0, column: 0, path: 'variants', message: `no variant is called "${name}"${hint}` },
+    { line: 0, column: 0, path: 'variants', message: `no variant is called "${shortened(name)}"${hint}` },
   ]);
 }
 
@@ -109,7 +120,7 @@ function strangeNames(design: Record<string, unknown>, change: unknown): string[
       .map(({ name }) => {
         const has = known.length > 0 ? `; it has ${known.join(', ')}` : '';
         const hint = nearestHint(String(name), known) || has;
-        return `${key} has no item called "${name}"${hint} (a new one needs all its keys)`;
+        return `${key} has no item called "${shortened(String(name))}"${hint} (a new one needs all its keys)`;
       });
   });
 }

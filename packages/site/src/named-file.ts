@@ -1,5 +1,5 @@
 import { resolve } from 'node:path';
-import { text } from './fields.js';
+import { pathOfFile } from './fields.js';
 
 /** A file that a site names: as written, for messages and fingerprints, and where it is. */
 export interface NamedFile {
@@ -11,7 +11,7 @@ export interface NamedFile {
 }
 
 /** The field of the site file that names another file; `inFolder` says where relative paths count from. */
-export const fileName = text.transform((written): NamedFile => ({ written, path: written }));
+export const fileName = pathOfFile.transform((written): NamedFile => ({ written, path: written }));
 
 /** The same file with its path counted from a folder. */
 export const inFolder = (folder: string, { written }: NamedFile): NamedFile => ({

@@ -1,4 +1,5 @@
 import { LineCounter, parseDocument } from 'yaml';
+import { shapeProblems, tooDeep } from './document-shape.js';
 import { nearestPlace, type Place, type Places, placesIn } from './site-places.js';
 import { pathText, SiteError } from './site-problem.js';
 
@@ -26,22 +27,32 @@ export function readDocument(text: string, file: string): SiteDocument {
   }
   const lines = new LineCounter();
   // What is odd but legal is told by the schema, with its place; the parser is not to warn beside it.
-  const document = parseDocument(text, { lineCounter: lines, prettyErrors: false, logLevel: 'error' });
+  const document = parseDocument(text, {
+    lineCounter: lines,
+    prettyErrors: false,
+    uniqueKeys: false,
+    logLevel: 'error',
+  });
   if (document.errors.length > 0) {
     throw new SiteError(
       file,
       document.errors.slice(0, mostYamlErrors).map((error) => {
         const { line, col } = lines.linePos(error.pos[0]);
-        return { line, column: col, path: '', message: `not readable as YAML: ${error.message.slice(0, 200)}` };
+        const message = /call stack/.test(error.message)
+          ? tooDeep
+          : `not readable as YAML: ${error.message.slice(0, 200)}`;
+        return { line, column: col, path: '', message };
       }),
     );
   }
+  const misshapen = shapeProblems(document, lines);
+  if (misshapen.length > 0) throw new SiteError(file, misshapen);
   let content: unknown;
   try {
     content = document.toJS({ maxAliasCount: 100 });
   } catch (error) {
     // An alias that names no anchor, or far too many of them.
-    const message = `not readable as YAML: ${(error as Error).message}`;
+    const message = `not readable as YAML: ${(error as Error).message.slice(0, 200)}`;
     throw new SiteError(file, [{ line: 1, column: 1, path: '', message }]);
   }
   if (typeof content !== 'object' || content === null || Array.isArray(content)) {

@@ -9,6 +9,9 @@ export interface SiteProblem {
   message: string;
 }
 
+/** Problems that are told at once: nobody mends more before trying again. */
+const mostTold = 100;
+
 /** Everything that is wrong with a site file, reported together. */
 export class SiteError extends Error {
   override readonly name = 'SiteError';
@@ -18,7 +21,9 @@ export class SiteError extends Error {
   readonly problems: readonly SiteProblem[];
 
   constructor(file: string, problems: readonly SiteProblem[]) {
-    super(problems.map((problem) => describe(file, problem)).join('\n'));
+    const told = problems.slice(0, mostTold).map((problem) => describe(file, problem));
+    if (problems.length > mostTold) told.push(`${file}: ${problems.length - mostTold} more problems`);
+    super(told.join('\n'));
     this.file = file;
     this.problems = problems;
   }

@@ -5,6 +5,7 @@ import { commonRivals } from '@wintergap/study';
 import type { Command } from 'commander';
 import { addCommonYearsOptions, type CommonYearsOptions, commonWish } from '../common-years.js';
 import { exitCodes } from '../exit-codes.js';
+import { print } from '../print.js';
 import { countProgress } from '../progress.js';
 import { unitsOption } from '../units-option.js';
 import { type AcceptWeather, acceptWeather, loadAccepting, trustJson, trustOf, withTrust } from '../weather-trust.js';
@@ -61,7 +62,7 @@ export function addCarry(program: Command): void {
             )
           : withTrust(trust, page.join('\n\n'));
         progress.stop();
-        process.stdout.write(`${answer}\n`);
+        print(`${answer}\n`);
         if (!study.judged.judgement.size.closes && !study.closing?.closes) process.exitCode = exitCodes.no;
       } finally {
         progress.stop();

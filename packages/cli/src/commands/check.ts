@@ -3,6 +3,7 @@ import { examineWeather } from '@wintergap/weather';
 import { bankAir, PreparedCache } from '@wintergap/year';
 import type { Command } from 'commander';
 import { exitCodes } from '../exit-codes.js';
+import { print } from '../print.js';
 import { runDesigns } from '../run-designs.js';
 import { unitsOption } from '../units-option.js';
 import { type AcceptWeather, acceptWeather, loadAccepting } from '../weather-trust.js';
@@ -36,9 +37,9 @@ export function addCheck(program: Command): void {
           bankAir: bankAir(result),
           cautions: result.summary.cautions,
         }));
-        process.stdout.write(`${JSON.stringify({ weather, designs: checks }, null, 2)}\n`);
+        print(`${JSON.stringify({ weather, designs: checks }, null, 2)}\n`);
       } else {
-        process.stdout.write(`${checkText(file, weather, designs, unitsOption(options.units, site.base.units))}\n`);
+        print(`${checkText(file, weather, designs, unitsOption(options.units, site.base.units))}\n`);
       }
       if (problemsFound(weather, designs) > 0) process.exitCode = exitCodes.no;
     });

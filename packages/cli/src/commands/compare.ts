@@ -21,6 +21,7 @@ import {
   commonYearsOf,
 } from '../common-years.js';
 import { checkOutputs } from '../output-place.js';
+import { print } from '../print.js';
 import { countProgress } from '../progress.js';
 import { runDesigns } from '../run-designs.js';
 import { unitsOption } from '../units-option.js';
@@ -64,7 +65,7 @@ export function addCompare(program: Command): void {
         : null;
       if (options.html) writeWhole(options.html, await compareHtml(designs, common, units, snow), inputFiles(site));
       const reasons = options.why ? reasonsOf(designs, prepared) : null;
-      if (options.json && reasons) process.stdout.write(`${JSON.stringify(reasons, null, 2)}\n`);
+      if (options.json && reasons) print(`${JSON.stringify(reasons, null, 2)}\n`);
       else if (options.json) {
         const summaries = designs.map(({ name, result }, d) => [
           name,
@@ -73,14 +74,14 @@ export function addCompare(program: Command): void {
             common: { ...commonJson(common, common.designs[d]!), ...snowJson(snow, name) },
           },
         ]);
-        process.stdout.write(`${JSON.stringify(Object.fromEntries(summaries), null, 2)}\n`);
+        print(`${JSON.stringify(Object.fromEntries(summaries), null, 2)}\n`);
       } else {
-        process.stdout.write(`${compareText(designs, common, units, snow)}\n`);
+        print(`${compareText(designs, common, units, snow)}\n`);
         if (costs) {
           const priced = designs.map(({ name, result }) => ({ name, cost: lifeCycleOfYear(result, costs) }));
-          process.stdout.write(`\n${costText(priced, costs.years)}\n`);
+          print(`\n${costText(priced, costs.years)}\n`);
         }
-        if (reasons) process.stdout.write(`\n${whyText(reasons, units)}\n`);
+        if (reasons) print(`\n${whyText(reasons, units)}\n`);
       }
     });
 }

@@ -6,6 +6,7 @@ import { type MountStudy, mountStudy } from '@wintergap/study';
 import type { Command } from 'commander';
 import { addCommonYearsOptions, type CommonYearsOptions, commonWish } from '../common-years.js';
 import { InputError } from '../input-error.js';
+import { print } from '../print.js';
 import { countProgress } from '../progress.js';
 import { type AcceptWeather, acceptWeather, loadAccepting, trustJson, trustOf, withTrust } from '../weather-trust.js';
 
@@ -44,7 +45,7 @@ export function addMount(program: Command): void {
       }
       if (options.json) {
         const document = { weather: trustJson(trust), ...study };
-        process.stdout.write(`${JSON.stringify(document, null, 2)}\n`);
-      } else process.stdout.write(`${withTrust(trust, mountText(study))}\n`);
+        print(`${JSON.stringify(document, null, 2)}\n`);
+      } else print(`${withTrust(trust, mountText(study))}\n`);
     });
 }

@@ -4,6 +4,7 @@ import { designOf } from '@wintergap/site';
 import { type Outlook, type OutlookWish, outlookOf, outlookWeather } from '@wintergap/study';
 import type { Command } from 'commander';
 import { InputError } from '../input-error.js';
+import { print } from '../print.js';
 import { countProgress } from '../progress.js';
 import { unitsOption } from '../units-option.js';
 import { type AcceptWeather, acceptWeather, loadAccepting, trustJson, trustOf, withTrust } from '../weather-trust.js';
@@ -60,7 +61,7 @@ export function addOutlook(program: Command): void {
       } finally {
         progress.stop();
       }
-      process.stdout.write(
+      print(
         `${options.json ? JSON.stringify({ ...outlook, trust: trustJson(trust) }, null, 2) : withTrust(trust, outlookText(outlook, units))}\n`,
       );
     });

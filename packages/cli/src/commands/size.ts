@@ -6,6 +6,7 @@ import { PreparedCache } from '@wintergap/year';
 import type { Command } from 'commander';
 import { type CommonYearsOptions, commonWish } from '../common-years.js';
 import { exitCodes } from '../exit-codes.js';
+import { print } from '../print.js';
 import { countProgress } from '../progress.js';
 import { unitsOption } from '../units-option.js';
 import { type AcceptWeather, acceptWeather, loadAccepting, trustJson, trustOf, withTrust } from '../weather-trust.js';
@@ -57,7 +58,7 @@ export function addSize(program: Command): void {
       } finally {
         progress.stop();
       }
-      process.stdout.write(`${options.json ? sizeJson(answer, trust) : withTrust(trust, sizeText(answer, units))}\n`);
+      print(`${options.json ? sizeJson(answer, trust) : withTrust(trust, sizeText(answer, units))}\n`);
       if (!answer.met) process.exitCode = exitCodes.no;
     });
 }

@@ -2,6 +2,7 @@ import { existsSync, mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Command } from 'commander';
 import { InputError } from '../input-error.js';
+import { print } from '../print.js';
 import { writeWhole } from '../whole-file.js';
 
 const root = new URL('../../../', import.meta.url);
@@ -29,9 +30,7 @@ export function addStart(program: Command): void {
           .replace(/^weather: .*$/m, 'weather: kettle-pond.csv')
           .replace(/^# Run: .*\n/m, ''),
       );
-      process.stdout.write(
-        `${site}: an invented place to edit; ${weather}: its invented weather.\nNext: wintergap year ${site}\n`,
-      );
+      print(`${site}: an invented place to edit; ${weather}: its invented weather.\nNext: wintergap year ${site}\n`);
     });
 }
 

@@ -22,6 +22,7 @@ import type { Command } from 'commander';
 import { type CommonYearsOptions, commonWish } from '../common-years.js';
 import { exitCodes } from '../exit-codes.js';
 import { InputError } from '../input-error.js';
+import { print, printError } from '../print.js';
 import { countProgress, sweepProgress } from '../progress.js';
 import { unitsOption } from '../units-option.js';
 import { type AcceptWeather, acceptWeather, loadAccepting, trustJson, withTrust } from '../weather-trust.js';
@@ -131,7 +132,7 @@ async function runPlan(
   const { from, to } = plan.positions;
   const file = out === undefined ? null : await openSweepFile(out, plan, take);
   const done = file?.done ?? 0;
-  if (done > 0) process.stderr.write(`${out}: ${done} of ${to - from} designs are there already\n`);
+  if (done > 0) printError(`${out}: ${done} of ${to - from} designs are there already\n`);
   if (done === to - from) {
     file?.close();
     return;
@@ -159,14 +160,14 @@ async function join(out: string, parts: readonly string[], options: SweepOptions
   }
   const best = new BestDesigns(wholeOption('--best', options.best, 1, 1000));
   const { site, axes } = await joinSweep(out, parts, (row) => best.add(row));
-  process.stderr.write(`${out}: joined from ${parts.length} files\n`);
+  printError(`${out}: joined from ${parts.length} files\n`);
   printPage({ site, axes, summary: best.summary(), base: null, common: null }, options, 'metric');
 }
 
 function printPage(page: SweepPage, options: SweepOptions, ofSite: 'metric' | 'us', trust?: WeatherJudgement): void {
   const units = unitsOption(options.units, ofSite);
   const json = () => JSON.stringify({ ...page, ...(trust && { trust: trustJson(trust) }) }, null, 2);
-  process.stdout.write(`${options.json ? json() : withTrust(trust, sweepText(page, units))}\n`);
+  print(`${options.json ? json() : withTrust(trust, sweepText(page, units))}\n`);
   const { designs, failed } = page.summary;
   if (designs > 0 && failed === designs) process.exitCode = exitCodes.no;
 }

@@ -5,6 +5,7 @@ import { type BestTilts, bestTilts } from '@wintergap/study';
 import type { Command } from 'commander';
 import { addCommonYearsOptions, type CommonYearsOptions, commonWish } from '../common-years.js';
 import { InputError } from '../input-error.js';
+import { print } from '../print.js';
 import { countProgress } from '../progress.js';
 import { unitsOption } from '../units-option.js';
 import { type AcceptWeather, acceptWeather, loadAccepting, trustJson, trustOf, withTrust } from '../weather-trust.js';
@@ -43,7 +44,7 @@ export function addTilt(program: Command): void {
       } finally {
         progress.stop();
       }
-      process.stdout.write(
+      print(
         `${options.json ? JSON.stringify({ ...tilts, trust: trustJson(trust) }, null, 2) : withTrust(trust, tiltText(tilts, units))}\n`,
       );
     });

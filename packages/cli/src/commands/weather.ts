@@ -18,6 +18,7 @@ import { sitePlace, siteWeather } from '@wintergap/year';
 import type { Command } from 'commander';
 import { exitCodes } from '../exit-codes.js';
 import { InputError } from '../input-error.js';
+import { print } from '../print.js';
 import { unitsOption } from '../units-option.js';
 import { writeWhole } from '../whole-file.js';
 
@@ -75,15 +76,15 @@ function reportYear(file: string, path: string, place: WeatherPlace, options: We
       : { weather: readWeatherFile(path, settingsOf(place, options)), site: place };
   const report = examineWeather(weather, site);
   if (options.table) writeWhole(options.table, writeTable(weather), new Set([resolve(path)]));
-  if (options.json) process.stdout.write(`${JSON.stringify(report, null, 2)}\n`);
-  else process.stdout.write(`${weatherText(report, unitsOption(options.units, 'metric'))}\n`);
+  if (options.json) print(`${JSON.stringify(report, null, 2)}\n`);
+  else print(`${weatherText(report, unitsOption(options.units, 'metric'))}\n`);
   if (report.verdict === 'rejected') process.exitCode = exitCodes.no;
 }
 
 function reportYears(named: readonly NamedFile[], site: WeatherPlace, options: WeatherOptions): void {
   if (options.table) throw new InputError('--table: expected one weather year, found several');
   const years = named.map((file) => lineOf(file, site, options));
-  process.stdout.write(`${options.json ? JSON.stringify({ years }, null, 2) : weatherYearsText(years)}\n`);
+  print(`${options.json ? JSON.stringify({ years }, null, 2) : weatherYearsText(years)}\n`);
   if (years.some(({ verdict }) => verdict === 'rejected')) process.exitCode = exitCodes.no;
 }
 

@@ -4,6 +4,7 @@ import { designOf } from '@wintergap/site';
 import { type SiteWeights, weighSite } from '@wintergap/study';
 import type { Command } from 'commander';
 import { addCommonYearsOptions, type CommonYearsOptions, commonWish } from '../common-years.js';
+import { print } from '../print.js';
 import { countProgress } from '../progress.js';
 import { unitsOption } from '../units-option.js';
 import { type AcceptWeather, acceptWeather, loadAccepting, trustJson, trustOf, withTrust } from '../weather-trust.js';
@@ -38,7 +39,7 @@ export function addWeigh(program: Command): void {
       } finally {
         progress.stop();
       }
-      process.stdout.write(
+      print(
         `${options.json ? JSON.stringify({ ...weights, trust: trustJson(trust) }, null, 2) : withTrust(trust, weighText(weights, units))}\n`,
       );
     });

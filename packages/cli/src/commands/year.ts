@@ -8,6 +8,7 @@ import type { Command } from 'commander';
 import { addCommonYearsOptions, type CommonYearsOptions, commonJson, commonYearsOf } from '../common-years.js';
 import { InputError } from '../input-error.js';
 import { checkOutputs } from '../output-place.js';
+import { print } from '../print.js';
 import { unitsOption } from '../units-option.js';
 import { type AcceptWeather, acceptWeather, loadAccepting, withTrust } from '../weather-trust.js';
 import { writeWhole } from '../whole-file.js';
@@ -63,10 +64,9 @@ export function addYear(program: Command): void {
         writeWhole(options.html, await yearHtml(result, units, settings), inputFiles(site));
       }
       if (options.losses) printLosses(result, options.json);
-      else if (day !== null)
-        process.stdout.write(`${withTrust(result.weather.judgement, dayText(result, day, units))}\n`);
-      else if (options.json) process.stdout.write(`${yearJson(result, common!)}\n`);
-      else process.stdout.write(`${(options.quiet ? headline : yearText)(result, units, common)}\n`);
+      else if (day !== null) print(`${withTrust(result.weather.judgement, dayText(result, day, units))}\n`);
+      else if (options.json) print(`${yearJson(result, common!)}\n`);
+      else print(`${(options.quiet ? headline : yearText)(result, units, common)}\n`);
     });
 }
 
@@ -81,11 +81,11 @@ function yearJson(result: YearResult, common: CommonAnswer): string {
 
 function printLosses(result: YearResult, asJson: boolean | undefined): void {
   const losses = arrayLosses(result);
-  if (!asJson) process.stdout.write(`${withTrust(result.weather.judgement, lossesText(result.site.name, losses))}\n`);
+  if (!asJson) print(`${withTrust(result.weather.judgement, lossesText(result.site.name, losses))}\n`);
   else {
     // Monthly arrays as lists, not as mappings of twelve numbered keys.
     const asList = (_key: string, value: unknown) => (value instanceof Float64Array ? Array.from(value) : value);
-    process.stdout.write(`${JSON.stringify(losses, asList, 2)}\n`);
+    print(`${JSON.stringify(losses, asList, 2)}\n`);
   }
 }
 

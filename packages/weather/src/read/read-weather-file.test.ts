@@ -22,5 +22,14 @@ test('a header in ISO 8859-1 is read, as is one in UTF-8', () => {
 
 test('a file that is not there is said to be so', () => {
   expect(() => readWeatherFile(join(folder, 'none.epw'))).toThrow('none.epw line 1: cannot be opened (ENOENT)');
-  expect(() => readWeatherFile(folder)).toThrow('cannot be opened (EISDIR)');
+  expect(() => readWeatherFile(folder)).toThrow('line 1: cannot be opened: it is a folder');
+});
+
+test('a device is refused before it is read, and UTF-16 is called by its name', () => {
+  expect(() => readWeatherFile('/dev/zero')).toThrow('zero line 1: cannot be opened: it is a device, expected a file');
+  const path = join(folder, 'wide.csv');
+  for (const mark of ['\ufeff', '']) {
+    writeFileSync(path, `${mark}time,ghi\n`, 'utf16le');
+    expect(() => readWeatherFile(path)).toThrow('is text in UTF-16 (little endian), expected UTF-8; save it again');
+  }
 });

@@ -1,6 +1,6 @@
-import { isUtf8 } from 'node:buffer';
-import { readFileSync, statSync } from 'node:fs';
+import { statSync } from 'node:fs';
 import { basename } from 'node:path';
+import { InputFileError, readInputText } from '@wintergap/ground';
 import { WeatherError } from '../weather-error.js';
 import type { WeatherYear } from '../weather-year.js';
 import type { ReadSettings } from './read-settings.js';
@@ -43,12 +43,10 @@ function stampOf(path: string): number[] {
 }
 
 function textOf(path: string): string {
-  let bytes: Buffer;
   try {
-    bytes = readFileSync(path);
+    return readInputText(path, 'latin1');
   } catch (error) {
-    const reason = (error as NodeJS.ErrnoException).code ?? 'unknown reason';
-    throw new WeatherError(basename(path), 1, `cannot be opened (${reason})`);
+    if (error instanceof InputFileError) throw new WeatherError(basename(path), error.line, error.message);
+    throw error;
   }
-  return bytes.toString(isUtf8(bytes) ? 'utf8' : 'latin1');
 }

@@ -1,5 +1,4 @@
-import { readFileSync } from 'node:fs';
-import { hoursPerYear } from '@wintergap/ground';
+import { hoursPerYear, InputFileError, readInputText } from '@wintergap/ground';
 import {
   type Appliance,
   converterYear,
@@ -85,10 +84,10 @@ const converterInput = (converter: Site['converter'], dcW: Float64Array): Float6
 function measuredLoad(site: Site, { file, yearly }: SiteMeasured, weekday: number): MeasuredLoad {
   let text: string;
   try {
-    text = readFileSync(file.path, 'utf8');
+    text = readInputText(file.path, 'latin1');
   } catch (error) {
-    const { code } = error as NodeJS.ErrnoException;
-    throw siteError(site, 'measuredLoad.file', `${file.path} cannot be read (${code}); expected a table of loads`);
+    if (!(error instanceof InputFileError)) throw error;
+    throw siteError(site, 'measuredLoad.file', `${file.written} ${error.message}; expected a table of loads`);
   }
   try {
     return readLoadTable(text, {
