@@ -203,7 +203,9 @@ describe.skipIf(!browserPath)('a report in a browser', () => {
     expect(await page.getAttribute('html', 'lang')).toBe('en');
     // Sections are regions named by their headings.
     expect(
-      await page.getByRole('region', { name: name === 'year' ? 'How full is the bank?' : 'In the year of the file' }).count(),
+      await page
+        .getByRole('region', { name: name === 'year' ? 'How full is the bank?' : 'In the year of the file' })
+        .count(),
     ).toBe(1);
     const charts = await page.getByRole('img').all();
     expect(charts.length).toBe(chartsOf(name));

@@ -1,21 +1,8 @@
 export { type AutonomyQuestion, autonomyDays } from './autonomy.js';
 export type { Bank, ChargeStage } from './bank.js';
-export {
-  type BankSettings,
-  type LeadAcidSettings,
-  type LithiumSettings,
-  type ResolvedBank,
-  resolveBank,
-} from './bank-settings.js';
+export type { BankSettings, LeadAcidSettings, LithiumSettings, ResolvedBank } from './bank-settings.js';
 export { type Cabinet, type CabinetHeater, cabinetStep, checkCabinet, heaterPower } from './cabinet.js';
-export {
-  bankMassKg,
-  extrudedPolystyreneWPerMK,
-  type FoamBox,
-  heatCapacityFrom,
-  insulationFrom,
-} from './cabinet-estimates.js';
-export { capacityAfterYears } from './capacity-after-years.js';
+export { type FoamBox, heatCapacityFrom, insulationFrom } from './cabinet-estimates.js';
 export { cellLimitsOf, cellsInSeries, setPointOfCell } from './cell-limits.js';
 export {
   type Chemistry,
@@ -24,8 +11,8 @@ export {
   type LeadAcidChemistry,
 } from './chemistry-defaults.js';
 export { createBank } from './create-bank.js';
-export { type CyclesAtDepth, checkCycleTable, cyclesAtDepth } from './cycle-life.js';
-export { acidFreezingC, electrolyteDensity, freezingC } from './freezing.js';
+export { type CyclesAtDepth, checkCycleTable } from './cycle-life.js';
+export { acidFreezingC, electrolyteDensity } from './freezing.js';
 export { finalCellV } from './full-cell.js';
 export {
   airWPerKPerM3PerH,
@@ -43,11 +30,6 @@ export {
   rateWeightOf,
   tenHourAh,
 } from './lead-acid-capacity.js';
-export {
-  gassingCellV,
-  leadAcidChargeEfficiency,
-  overchargeTimeConstantH,
-} from './lead-acid-charge.js';
+export { gassingCellV, leadAcidChargeEfficiency } from './lead-acid-charge.js';
 export { type RainflowCycle, rainflow } from './rainflow.js';
-export { gasEnergyWh, waterGramsPerAh, waterLossGrams, waterSplittingV } from './water.js';
 export { ageingSpeed, minerSum, type WearOfYear, wearOfYear } from './wear.js';

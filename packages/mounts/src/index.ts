@@ -14,9 +14,7 @@ export type {
   TwoAxisMount,
 } from './mount.js';
 export { axisRotationDeg, rotatedPlane } from './one-axis.js';
-export { planeEnergyKWhM2 } from './plane-energy.js';
 export { hourlyTiltDeg, pointing } from './pointing.js';
-export { fullCatch, type SnowCatch, usualCatch } from './snow-catch.js';
+export { fullCatch, type SnowCatch } from './snow-catch.js';
 export { type Clearing, type SnowCoverInput, snowCover, snowLossByString } from './snow-cover.js';
 export { snowDepthFromDays } from './snow-days.js';
-export { isDailyReading, snowFalls } from './snow-falls.js';

@@ -28,6 +28,6 @@ export { readWeatherFile, readWeatherYearsFile } from './read/read-weather-file.
 export { writeTable } from './read/write-table.js';
 export { createResampler, type Resampler, type ResampleSettings, resampleYear } from './resample/resample-year.js';
 export { hasSnowData, snowDepthFrom } from './snow-depth.js';
-export { type MonthSpread, measuredSpread, type SunSpread } from './spread.js';
+export type { MonthSpread, SunSpread } from './spread.js';
 export { WeatherError } from './weather-error.js';
 export type { Notice, Verdict, WeatherJudgement, WeatherPlace, WeatherYear } from './weather-year.js';
