@@ -43,7 +43,7 @@ test('a comparison never recommends a design over its limits, however little its
   const answer = commonAnswer(run, ['base', 'more']);
   expect(answer.leaders).toEqual(['short']);
   const text = compareText(designs, answer, 'metric').replace(/\s+/g, ' ');
-  expect(text).toMatch(/^STOP, not to be built so, and not recommended here: "base" \(cold-voltage\), "more"/);
+  expect(text).toMatch(/^STOP, not to be built so, and not recommended here: "base" \(cold voltage\), "more"/);
   expect(text).toContain('only "short" is within its limits');
 });
 

@@ -20,12 +20,28 @@ export const inTemperatureUnit = (celsius: number, units: UnitSystem): number =>
 export const temperatureText = (celsius: number, units: UnitSystem): string =>
   `${figure(inTemperatureUnit(celsius, units), 0)} ${temperatureUnit(units)}`;
 
-const mm2PerKcmil = 0.506707;
+/** A difference of temperatures: `31 K`, or `56 Fahrenheit degrees`, which nobody takes for a temperature. */
+export const temperatureDifferenceText = (kelvins: number, units: UnitSystem): string =>
+  units === 'us' ? `${figure(kelvins * 1.8, 0)} Fahrenheit degrees` : `${figure(kelvins, 0)} K`;
 
-/** A sentence that another room wrote in metric units, with its temperatures and conductor sizes in the units shown. */
+const mm2PerKcmil = 0.506707;
+const cm2PerSquareInch = 6.4516;
+const cubicFeetPerM3 = 35.3147;
+const kgPerPound = 0.45359237;
+
+/** A mass in kg in the unit shown, for columns. */
+export const inMassUnit = (kg: number, units: UnitSystem): number => (units === 'us' ? kg / kgPerPound : kg);
+
+/** `kg` or `lb`, for the head of a column. */
+export const massUnit = (units: UnitSystem): string => (units === 'us' ? 'lb' : 'kg');
+
+/** A sentence that another room wrote in metric units, in the units shown: temperatures and their differences, areas, flows of air. */
 export function inShownUnits(sentence: string, units: UnitSystem): string {
   if (units !== 'us') return sentence;
   return sentence
     .replace(/(-?\d+(?:\.\d+)?) degC\b/g, (_, celsius: string) => temperatureText(Number(celsius), units))
+    .replace(/(\d+(?:\.\d+)?) K\b/g, (_, kelvins: string) => temperatureDifferenceText(Number(kelvins), units))
+    .replace(/(\d+(?:\.\d+)?) cm2\b/g, (_, cm2: string) => `${figure(Number(cm2) / cm2PerSquareInch)} in2`)
+    .replace(/(\d+(?:\.\d+)?) m3\/h\b/g, (_, flow: string) => `${figure(Number(flow) * cubicFeetPerM3)} ft3/h`)
     .replace(/(\d+(?:\.\d+)?) mm2\b/g, (_, mm2: string) => `${figure(Number(mm2) / mm2PerKcmil)} kcmil`);
 }

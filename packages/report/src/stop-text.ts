@@ -1,5 +1,5 @@
 import type { UnitSystem } from '@wintergap/quantity';
-import { exceededLimits, type YearResult } from '@wintergap/year';
+import { exceededLimits, saidOfLimit, type YearResult } from '@wintergap/year';
 import { count } from './figures.js';
 import { inShownUnits } from './shown-units.js';
 
@@ -8,13 +8,13 @@ export function stopText({ limits }: Pick<YearResult, 'limits'>, units: UnitSyst
   const [first, ...more] = exceededLimits(limits);
   if (!first) return '';
   const others = more.length === 0 ? '' : ` (and ${count(more.length, 'limit')} more: see the cautions)`;
-  return `STOP, not to be built so: ${first.array}: ${inShownUnits(first.text, units)}${others}.`;
+  return `STOP, not to be built so: ${inShownUnits(saidOfLimit(first), units)}${others}. Calculated estimates for planning: the local electrical code decides.`;
 }
 
 /** The same of several designs, by name. */
 export function stopNamesText(designs: readonly { name: string; result: Pick<YearResult, 'limits'> }[]): string {
   const over = designs.flatMap(({ name, result }) => {
-    const codes = [...new Set(exceededLimits(result.limits).map(({ code }) => code))];
+    const codes = [...new Set(exceededLimits(result.limits).map(({ code }) => code.replaceAll('-', ' ')))];
     return codes.length === 0 ? [] : [`"${name}" (${codes.join(', ')})`];
   });
   return over.length === 0

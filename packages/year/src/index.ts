@@ -6,7 +6,7 @@ export { type DarkSeason, darkSeasonOf } from './facts/dark-season.js';
 export { type RefusedCharge, refusedInCold, refusedInHeat } from './facts/refused-charge.js';
 export type { PreparedArray } from './prepare/prepare-array.js';
 export { PreparedCache } from './prepare/prepared-cache.js';
-export { type ArrayLimit, exceededLimits, siteLimits } from './prepare/site-limits.js';
+export { type ArrayLimit, exceededLimits, saidOfLimit, siteLimits } from './prepare/site-limits.js';
 export { madeSpread, madeWeather, sitePlace, siteWeather, siteWeatherYears } from './prepare/site-weather.js';
 export { simulateSite, simulateWeather } from './simulate.js';
 export type { YearResult } from './year-result.js';

@@ -56,13 +56,11 @@ export function addCompare(program: Command): void {
       const designs = runDesigns(site, prepared);
       const sites = designs.map(({ name, result }) => ({ name, site: result.site }));
       const common = await commonYearsOf(sites, options);
-      const snow = snowCovers(designs.map(({ result }) => result))
-        ? await snowRange(
-            sites.filter(({ name }) => !common.leftOut.includes(name)),
-            common.leaders,
-            commonWish(options),
-          )
-        : null;
+      const buildable = sites.filter(({ name }) => !common.leftOut.includes(name));
+      const snow =
+        buildable.length > 0 && snowCovers(designs.map(({ result }) => result))
+          ? await snowRange(buildable, common.leaders, commonWish(options))
+          : null;
       if (options.html) writeWhole(options.html, await compareHtml(designs, common, units, snow), inputFiles(site));
       const reasons = options.why ? reasonsOf(designs, prepared) : null;
       if (options.json && reasons) print(`${JSON.stringify(reasons, null, 2)}\n`);
@@ -79,7 +77,7 @@ export function addCompare(program: Command): void {
         print(`${compareText(designs, common, units, snow)}\n`);
         if (costs) {
           const priced = designs.map(({ name, result }) => ({ name, cost: lifeCycleOfYear(result, costs) }));
-          print(`\n${costText(priced, costs.years)}\n`);
+          print(`\n${costText(priced, costs.years, units)}\n`);
         }
         if (reasons) print(`\n${whyText(reasons, units)}\n`);
       }

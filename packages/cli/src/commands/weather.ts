@@ -84,7 +84,9 @@ function reportYear(file: string, path: string, place: WeatherPlace, options: We
 function reportYears(named: readonly NamedFile[], site: WeatherPlace, options: WeatherOptions): void {
   if (options.table) throw new InputError('--table: expected one weather year, found several');
   const years = named.map((file) => lineOf(file, site, options));
-  print(`${options.json ? JSON.stringify({ years }, null, 2) : weatherYearsText(years)}\n`);
+  print(
+    `${options.json ? JSON.stringify({ years }, null, 2) : weatherYearsText(years, unitsOption(options.units, 'metric'))}\n`,
+  );
   if (years.some(({ verdict }) => verdict === 'rejected')) process.exitCode = exitCodes.no;
 }
 

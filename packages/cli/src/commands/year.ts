@@ -1,4 +1,5 @@
 import { dayOfDate } from '@wintergap/ground';
+import type { UnitSystem } from '@wintergap/quantity';
 import { dayText, headline, ledgerCsv, lossesText, yearHtml, yearText } from '@wintergap/report';
 import { changedDesign, designOf, inputFiles, type SiteFile, takenAs } from '@wintergap/site';
 import type { CommonAnswer } from '@wintergap/study';
@@ -63,7 +64,7 @@ export function addYear(program: Command): void {
         };
         writeWhole(options.html, await yearHtml(result, units, settings), inputFiles(site));
       }
-      if (options.losses) printLosses(result, options.json);
+      if (options.losses) printLosses(result, options.json, units);
       else if (day !== null) print(`${withTrust(result.weather.judgement, dayText(result, day, units))}\n`);
       else if (options.json) print(`${yearJson(result, common!)}\n`);
       else print(`${(options.quiet ? headline : yearText)(result, units, common)}\n`);
@@ -79,9 +80,9 @@ function yearJson(result: YearResult, common: CommonAnswer): string {
   return JSON.stringify(document, null, 2);
 }
 
-function printLosses(result: YearResult, asJson: boolean | undefined): void {
+function printLosses(result: YearResult, asJson: boolean | undefined, units: UnitSystem): void {
   const losses = arrayLosses(result);
-  if (!asJson) print(`${withTrust(result.weather.judgement, lossesText(result.site.name, losses))}\n`);
+  if (!asJson) print(`${withTrust(result.weather.judgement, lossesText(result.site.name, losses, units))}\n`);
   else {
     // Monthly arrays as lists, not as mappings of twelve numbered keys.
     const asList = (_key: string, value: unknown) => (value instanceof Float64Array ? Array.from(value) : value);

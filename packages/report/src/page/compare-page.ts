@@ -26,6 +26,7 @@ export function comparePage(
       answer.weather.count > 1 &&
         answer.merit === 'generatorHours' &&
         section('years', `Over ${yearsInWords(answer.weather)}`, yearsTable(answer, units)),
+      cautionsSection(sharedCautions(designs), units),
       section('designs', 'In the year of the file', designTable(designs, units)),
       hasEngine &&
         designMonthsSection(designs, {
@@ -46,7 +47,6 @@ export function comparePage(
         fill: 'var(--used)',
         stroke: 'var(--used)',
       }),
-      cautionsSection(sharedCautions(designs)),
     ].filter((part) => part !== false),
     foot: html`${basisText(base)}`,
   });

@@ -3,7 +3,7 @@ import type { UnitSystem } from '@wintergap/quantity';
 import type { YearResult } from '@wintergap/year';
 import { type DailyTemperature, dailyTemperature, freezingMatters, temperatureChart } from '../chart/temperature.js';
 import { dateText } from '../figures.js';
-import { temperatureText, temperatureUnit } from '../shown-units.js';
+import { temperatureDifferenceText, temperatureText, temperatureUnit } from '../shown-units.js';
 import { chartFigure, type KeyEntry } from './figure.js';
 import { section } from './frame.js';
 import type { Markup } from './markup.js';
@@ -47,8 +47,7 @@ function captionOf(
   const margins = bankLowestC.map((celsius, d) => celsius - freezingC[d]!);
   const least = Math.min(...margins);
   const worst = margins.indexOf(least);
-  const kelvins = Math.round(units === 'us' ? least * 1.8 : least);
-  const apart = `${Math.abs(kelvins)} ${units === 'us' ? 'degF' : 'K'}`;
+  const apart = temperatureDifferenceText(Math.abs(least), units);
   return least >= 0
     ? `${bank} At the nearest, on ${dateText(dateOfDay(worst))}, it is ${apart} warmer than where its electrolyte would freeze.`
     : `${bank} It is ${apart} colder than where its electrolyte begins to freeze on ${dateText(dateOfDay(worst))}.`;

@@ -32,7 +32,7 @@ export function yearPage(result: YearResult, units: UnitSystem, { variant, commo
     answer: headline(result, units, common),
     sections: [
       factsList(result, units, common),
-      cautionsSection(summary.cautions),
+      cautionsSection(summary.cautions, units),
       chargeSection(result),
       throttleSection(summary),
       energySection(result),

@@ -10,7 +10,7 @@ import {
   storeFigures,
 } from '@wintergap/seasonal';
 import { dateText, figure, percent, wrap } from '../figures.js';
-import { inVolumeUnit, volumeUnit } from '../shown-units.js';
+import { inMassUnit, inShownUnits, inVolumeUnit, massUnit, volumeUnit } from '../shown-units.js';
 import { plainTable } from './plain-table.js';
 
 /** Whether seasonal storage is worth it, as a page of text: 80 columns, verdict first, cautions last. */
@@ -22,7 +22,7 @@ export function carryText(study: CarryStudy, units: UnitSystem): string {
     nothing ? '' : arraysTable(study, units),
     nothing ? '' : technologiesTable(study, units),
     rivalsTable(study, units),
-    cautionsText(study),
+    cautionsText(study, units),
   ]
     .filter((part) => part !== '')
     .join('\n\n');
@@ -66,18 +66,15 @@ function balanceText(study: CarryStudy, units: UnitSystem): string {
 /** Columns that describe a store, and their units. */
 function storeHead(study: CarryStudy, units: UnitSystem): { names: string[]; units: string[] } {
   const hydrogen = study.technology.technology.kind === 'hydrogen';
-  const mass = units === 'us' ? 'lb' : 'kg';
   return {
     names: ['need met', 'in', 'store', ...(hydrogen ? ['hydrogen'] : []), 'out'],
-    units: ['', 'kW', 'kWh', ...(hydrogen ? [mass] : []), 'kW'],
+    units: ['', 'kW', 'kWh', ...(hydrogen ? [massUnit(units)] : []), 'kW'],
   };
 }
 
-const poundsPerKg = 1 / 0.45359237;
-
 function storeCells(store: StoreFigures, units: UnitSystem): string[] {
   const { closes, met, converterInKW, storeKWh, hydrogenKg, converterOutKW } = store;
-  const mass = hydrogenKg === null ? [] : [figure(hydrogenKg * (units === 'us' ? poundsPerKg : 1))];
+  const mass = hydrogenKg === null ? [] : [figure(inMassUnit(hydrogenKg, units))];
   return [
     closes ? 'all' : percent(Math.min(met, 0.994)),
     power(converterInKW),
@@ -138,22 +135,26 @@ function technologiesTable(study: CarryStudy, units: UnitSystem): string {
       technologies.map(({ tried }) => tried),
       settings.store.kind === 'hydrogen' ? settings.store.keeping : '',
       judged.scale,
+      units,
     ),
   )}`;
 }
 
-function technologyNote(tried: readonly NamedTechnology[], keeping: string, scale: number): string {
+function technologyNote(tried: readonly NamedTechnology[], keeping: string, scale: number, units: UnitSystem): string {
   const array = scale === 1 ? 'with this array' : `with ${scale.toFixed(2)} times this array`;
   const { converterIn } = tried[0]!.technology;
   const least =
     converterIn.minimumLoad > 0 ? `; converter in stops below ${percent(converterIn.minimumLoad)} load` : '';
   const chain = (pick: (one: NamedTechnology) => number | undefined, digits = 0) =>
-    tried.map((one) => pick(one)?.toFixed(digits) ?? '').join(', ');
+    tried
+      .map(pick)
+      .map((perKg) => (perKg === undefined ? '' : (perKg / inMassUnit(1, units)).toFixed(digits)))
+      .join(', ');
   if (tried[0]!.chain === null) return `The store of the site file ${array}${least}.`;
   const compression =
     keeping === '200 bar' ? ` plus ${chain((one) => one.chain?.compressionKWhPerKg, 1)} to 200 bar` : '';
   return (
-    `Hydrogen by published ranges ${array}: electrolysis ${chain((one) => one.chain?.electrolysisKWhPerKg)} kWh/kg${compression}; ` +
+    `Hydrogen by published ranges ${array}: electrolysis ${chain((one) => one.chain?.electrolysisKWhPerKg)} kWh/${massUnit(units)}${compression}; ` +
     `store in kWh of lower heat${least}. The smallest store is shown; a smaller electrolyser needs a larger one.`
   );
 }
@@ -203,8 +204,8 @@ function rivalsTable(study: CarryStudy, units: UnitSystem): string {
   }
 }
 
-function cautionsText(study: CarryStudy): string {
+function cautionsText(study: CarryStudy, units: UnitSystem): string {
   const cautions = carryCautions(study);
   if (cautions.length === 0) return '';
-  return ['Cautions', ...cautions.map(({ code, text }) => wrap(`  ${code}: ${text}`, 80, '    '))].join('\n');
+  return ['Cautions', ...cautions.map(({ text }) => wrap(`  ${inShownUnits(text, units)}`, 80, '    '))].join('\n');
 }

@@ -1,6 +1,6 @@
 import type { UnitSystem } from '@wintergap/quantity';
 import type { WeatherReport } from '@wintergap/weather';
-import { type ArrayLimit, exceededLimits, type YearResult } from '@wintergap/year';
+import { exceededLimits, saidOfLimit, type YearResult } from '@wintergap/year';
 import { count, wrap } from '../figures.js';
 import { inShownUnits } from '../shown-units.js';
 import { bankAirText } from './bank-air.js';
@@ -35,40 +35,38 @@ export function checkText(
         ? `${file}: readable, and no calculated limit is exceeded in ${count(designs.length, 'design')}.`
         : `${file}: ${count(problems, 'problem')} to be changed before anything is bought or wired.`,
     ),
-    weatherPart(weather),
+    weatherPart(weather, units),
     ...designs.map((design, i) => designPart(design, i === 0 ? [] : textsOf(designs[0]!.result), units)),
     wrap(safetyNotice),
   ];
   return parts.filter((part) => part !== '').join('\n\n');
 }
 
-function weatherPart(report: WeatherReport): string {
+function weatherPart(report: WeatherReport, units: UnitSystem): string {
   const lines = report.notices
     .filter(({ level }) => level !== 'note')
-    .map(({ level, code, text }) => wrap(`  ${level}: ${code}: ${text}`, 80, '    '));
+    .map(({ level, text }) => wrap(`  ${level}: ${inShownUnits(text, units)}`, 80, '    '));
   return [wrap(`Weather  ${report.line}`, 80, '         '), ...lines].join('\n');
 }
 
 const marks = { ok: 'ok  ', note: 'note', exceeded: 'STOP' };
 
-const textsOf = (result: YearResult) => [...result.limits.map(saidOf), bankAirText(result) ?? ''];
-
-const saidOf = ({ array, text }: ArrayLimit) => `${array}: ${text}`;
+const textsOf = (result: YearResult) => [...result.limits.map(saidOfLimit), bankAirText(result) ?? ''];
 
 /** One design; lines that the base has word for word are not said again, unless something must be changed. */
 function designPart({ name, result }: CheckedDesign, said: readonly string[], units: UnitSystem): string {
   const limits = result.limits
-    .filter((limit) => limit.level === 'exceeded' || !said.includes(saidOf(limit)))
+    .filter((limit) => limit.level === 'exceeded' || !said.includes(saidOfLimit(limit)))
     .map((limit) => {
-      const repeated = said.includes(saidOf(limit)) ? 'as base: ' : '';
-      return wrap(`  ${repeated}${marks[limit.level]} ${inShownUnits(saidOf(limit), units)}`, 80, '       ');
+      const repeated = said.includes(saidOfLimit(limit)) ? 'as base: ' : '';
+      return wrap(`  ${repeated}${marks[limit.level]} ${inShownUnits(saidOfLimit(limit), units)}`, 80, '       ');
     });
   const air = [bankAirText(result)]
-    .filter((text) => text !== null && !said.includes(text))
-    .map((text) => wrap(`  note bank: ${text}`, 80, '       '));
+    .filter((text): text is string => text !== null && !said.includes(text))
+    .map((text) => wrap(`  note bank: ${inShownUnits(text, units)}`, 80, '       '));
   const cautions = result.summary.cautions
     .filter(({ code }) => !code.startsWith('weather-') && !result.limits.some((limit) => limit.code === code))
-    .map(({ code, text }) => wrap(`  note ${code}: ${inShownUnits(text, units)}`, 80, '       '));
+    .map(({ text }) => wrap(`  note ${inShownUnits(text, units)}`, 80, '       '));
   const lines = [...limits, ...air, ...cautions];
   return lines.length === 0 ? '' : [`Design   ${name}`, ...lines].join('\n');
 }

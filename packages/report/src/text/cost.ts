@@ -1,5 +1,7 @@
+import type { UnitSystem } from '@wintergap/quantity';
 import type { DesignCost } from '@wintergap/seasonal';
 import { figure, wrap } from '../figures.js';
+import { temperatureDifferenceText, temperatureText } from '../shown-units.js';
 import { plainTable } from './plain-table.js';
 
 /** A design and what it costs to buy and to run. */
@@ -12,7 +14,7 @@ export interface NamedCost {
  * What each design costs, and against the base; empty where the site file has no prices. Nothing is made up: a figure
  * that hangs on a missing price is a dash, and the missing keys are named.
  */
-export function costText(designs: readonly NamedCost[], years: number | null): string {
+export function costText(designs: readonly NamedCost[], years: number | null, units: UnitSystem = 'metric'): string {
   const known = designs.some(({ cost }) => cost.firstCost !== null || cost.runningPerYear !== null);
   if (!known) return '';
   const base = designs[0]!.cost.lifeCycle;
@@ -33,7 +35,7 @@ export function costText(designs: readonly NamedCost[], years: number | null): s
       ['', 'to buy', 'to run', 'all', span, 'against', 'bank'],
       [['', '', 'a year', 'a year', '', 'base', 'years'], ...rows],
     ),
-    ...bankLifeText(designs),
+    ...bankLifeText(designs, units),
     ...(missing.length > 0 ? [wrap(`Not in it, for want of ${missing.join(', ')}.`)] : []),
   ].join('\n');
 }
@@ -42,14 +44,14 @@ export function costText(designs: readonly NamedCost[], years: number | null): s
 const likeLife = 0.05;
 
 /** Why a design may cost more than its engine saves: the same bank is bought again sooner, or later. */
-function bankLifeText([base, ...others]: readonly NamedCost[]): string[] {
+function bankLifeText([base, ...others]: readonly NamedCost[], units: UnitSystem): string[] {
   const baseYears = base!.cost.bankYears;
   const apart = others.filter(({ cost }) => Math.abs(cost.bankYears / baseYears - 1) > likeLife);
   if (apart.length === 0) return [];
   const lives = apart.map(({ name, cost }) => `${figure(cost.bankYears, 1)} years in "${name}"`);
   return [
     wrap(
-      `The bank lasts ${figure(baseYears, 1)} years in ${base!.name}, ${lives.join(', ')}: what shortens its life is bought again sooner. Cells age twice as fast for each 10 K above 25 degC, and with deep cycles.`,
+      `The bank lasts ${figure(baseYears, 1)} years in ${base!.name}, ${lives.join(', ')}: what shortens its life is bought again sooner. Cells age twice as fast for each ${temperatureDifferenceText(10, units)} above ${temperatureText(25, units)}, and with deep cycles.`,
     ),
   ];
 }

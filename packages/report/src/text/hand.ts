@@ -1,10 +1,12 @@
 import { monthNames } from '@wintergap/ground';
+import type { UnitSystem } from '@wintergap/quantity';
 import type { HandForYear, SizeAnswer } from '@wintergap/study';
 import { figure, percent, wrap } from '../figures.js';
+import { temperatureText } from '../shown-units.js';
 import { plainTable } from './plain-table.js';
 
 /** The hand method beside a sized design: where the rule of thumb would build more, and where less. */
-export function handText({ design, year }: SizeAnswer, hand: HandForYear): string {
+export function handText({ design, year }: SizeAnswer, hand: HandForYear, units: UnitSystem): string {
   const { array, bank, settings, ratedKW } = hand;
   const { site, summary } = year;
   const month = array ? monthNames[array.month] : '';
@@ -30,7 +32,7 @@ export function handText({ design, year }: SizeAnswer, hand: HandForYear): strin
     ? `${month} decides: ${figure(array.dailyLoadAh)} Ah a day at the bus, ${figure(array.sunHours)} h of sun on the plane, array-to-load ratio ${settings.ratio}, ${percent(settings.losses)} lost. `
     : 'No array is large enough by hand: a month has no sun. ';
   const store =
-    `Bank: ${figure(bank.unadjustedAh)} Ah without sun, set by ${bank.decidedBy}, x ${bank.temperatureFactor.toFixed(2)} for ${figure(hand.lowestC)} degC, x ${bank.margin} to spare.` +
+    `Bank: ${figure(bank.unadjustedAh)} Ah without sun, set by ${bank.decidedBy}, x ${bank.temperatureFactor.toFixed(2)} for ${temperatureText(hand.lowestC, units)}, x ${bank.margin} to spare.` +
     ` That is ${figure(bank.capacityAh)} Ah over the ${figure(bank.dischargeTimeH, 0)} h of the load, and less at the label's rate: compare in the maker's table.`;
   return [
     'By hand (IEEE 1562 array, IEEE 1013 bank), which knows no hours, snow or engine',

@@ -1,17 +1,19 @@
 import { monthNames } from '@wintergap/ground';
+import type { UnitSystem } from '@wintergap/quantity';
 import type { ArrayLosses } from '@wintergap/year';
 import { figure, percent, wrap } from '../figures.js';
+import { temperatureText } from '../shown-units.js';
 import { plainTable } from './plain-table.js';
 
 type Chain = ArrayLosses['chain'];
 
 /** Where each array's energy goes, from its plane to the bus: the year, then the months in kWh and in percent. */
-export function lossesText(siteName: string, losses: readonly ArrayLosses[]): string {
+export function lossesText(siteName: string, losses: readonly ArrayLosses[], units: UnitSystem = 'metric'): string {
   if (losses.length === 0) return `${siteName} has no array.`;
-  return losses.map(({ name, chain }) => arrayText(siteName, name, chain)).join('\n\n');
+  return losses.map(({ name, chain }) => arrayText(siteName, name, chain, units)).join('\n\n');
 }
 
-function arrayText(siteName: string, name: string, chain: Chain): string {
+function arrayText(siteName: string, name: string, chain: Chain, units: UnitSystem): string {
   const startKWh = sum(chain.startKWh);
   const restKWh = sum(chain.restKWh);
   if (startKWh === 0) return `${siteName}, ${name}: no light reaches the plane of the array.`;
@@ -26,7 +28,7 @@ function arrayText(siteName: string, name: string, chain: Chain): string {
       ? ` Largest loss: ${ofYear.name}, ${figure(sum(ofYear.kWh))} kWh; in ${monthNames[darkest]} ${ofDarkest.name}, ${figure(ofDarkest.kWh[darkest]!)} kWh.`
       : '';
   const headline = wrap(
-    `${siteName}, ${name}: of ${figure(startKWh)} kWh that ${figure(chain.ratedKW)} kW could give in clear view at 25 degC, ${figure(restKWh)} kWh, ${percent(restKWh / startKWh)}, are used.${most}`,
+    `${siteName}, ${name}: of ${figure(startKWh)} kWh that ${figure(chain.ratedKW)} kW could give in clear view at ${temperatureText(25, units)}, ${figure(restKWh)} kWh, ${percent(restKWh / startKWh)}, are used.${most}`,
   );
   const year = [
     ['plane', figure(startKWh), '100 %'],

@@ -15,7 +15,7 @@ export function sizeText(answer: SizeAnswer, units: UnitSystem): string {
       .join('\n'),
     targetsTable(answer, units),
     triedTable(answer, units),
-    answer.hand ? handText(answer, answer.hand) : '',
+    answer.hand ? handText(answer, answer.hand, units) : '',
   ]
     .filter((part) => part !== '')
     .join('\n\n');

@@ -1,13 +1,15 @@
 import { dateOfDay, daysInMonth, monthNames } from '@wintergap/ground';
+import type { UnitSystem } from '@wintergap/quantity';
 import type { YearLine } from '@wintergap/weather';
 import { darkSeasonOf } from '@wintergap/year';
 import { count, figure, wrap } from '../figures.js';
+import { inShownUnits, inTemperatureUnit, temperatureUnit } from '../shown-units.js';
 import { plainTable } from './plain-table.js';
 
 const pictureWidth = 50;
 
 /** Several real years of a place, a line each, 80 columns, verdict first; then a picture of their dark months. */
-export function weatherYearsText(years: readonly YearLine[]): string {
+export function weatherYearsText(years: readonly YearLine[], units: UnitSystem = 'metric'): string {
   const read = years.filter((year) => year.monthsKWhM2 !== null);
   const broken = years.filter(({ verdict }) => verdict === 'rejected');
   const months = darkMonths(read);
@@ -17,7 +19,7 @@ export function weatherYearsText(years: readonly YearLine[]): string {
     .map((verdict) => `${verdicts.filter((other) => other === verdict).length} ${verdict}`)
     .join(', ');
   const head = ['', 'sun', 'dark months', 'dullest spell', 'from', 'missing', 'air', 'verdict'];
-  const unit = ['', 'kWh/m2', 'kWh/m2', 'days', '', 'h', 'degC', ''];
+  const unit = ['', 'kWh/m2', 'kWh/m2', 'days', '', 'h', temperatureUnit(units), ''];
   const rows = years.map((year) =>
     year.monthsKWhM2 === null
       ? [year.name, '-', '-', '-', '-', '-', '-', year.verdict]
@@ -28,7 +30,7 @@ export function weatherYearsText(years: readonly YearLine[]): string {
           String(year.dullDays),
           dateOfDay(year.dullFrom!),
           figure(year.missingHours!, 0),
-          figure(year.meanAirC!, 1),
+          figure(inTemperatureUnit(year.meanAirC!, units), 1),
           year.verdict,
         ],
   );
@@ -38,7 +40,7 @@ export function weatherYearsText(years: readonly YearLine[]): string {
     .flatMap(({ name, notices }) =>
       notices
         .filter(({ level }) => level !== 'note')
-        .map(({ level, code, text }) => wrap(`  ${name}: ${level}: ${code}: ${text}`, 80, '    ')),
+        .map(({ level, text }) => wrap(`  ${name}: ${level}: ${inShownUnits(text, units)}`, 80, '    ')),
     );
   const leaveOut = broken.length > 0 ? ' Leave the rejected ones out with leaveOut: [YEAR] in the site file.' : '';
   return [

@@ -3,6 +3,7 @@ import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
 import type { WeatherReport } from '@wintergap/weather';
 import { darkSeasonOf } from '@wintergap/year';
 import { figure, wrap } from '../figures.js';
+import { inShownUnits } from '../shown-units.js';
 import { plainTable } from './plain-table.js';
 
 const forms = {
@@ -19,7 +20,7 @@ export function weatherText(report: WeatherReport, units: UnitSystem): string {
     report.months.map(({ ghiKWhM2 }) => ghiKWhM2),
     daysInMonth,
   );
-  const notices = report.notices.map(({ level, code, text }) => wrap(`  ${level}: ${code}: ${text}`, 80, '    '));
+  const notices = report.notices.map(({ level, text }) => wrap(`  ${level}: ${inShownUnits(text, units)}`, 80, '    '));
   return [
     wrap(
       `${report.line}. ${figure(report.year.ghiKWhM2, 0)} kWh/m2 of sun in the year, ${figure(report.months[dark - 1]!.ghiKWhM2, 0)} in ${monthInWords(dark)}.`,

@@ -3,7 +3,7 @@ import type { UnitSystem } from '@wintergap/quantity';
 import type { CabinetChoice, ChargerSizes, Outcome, PairedDifference, SiteWeights, Weight } from '@wintergap/study';
 import { hoursDifferenceInWords, yearsAgreeing, yearsInWords } from '../common-words.js';
 import { count, figure, percent, wrap } from '../figures.js';
-import { inVolumeUnit, volumeUnit } from '../shown-units.js';
+import { inShownUnits, inVolumeUnit, volumeUnit } from '../shown-units.js';
 import { plainTable } from './plain-table.js';
 
 const pageWidth = 80;
@@ -117,7 +117,7 @@ function effectsTable(weights: SiteWeights, units: UnitSystem): string {
       ['', 'kWh', ...shared.unit],
       ['the whole year', '', ...shared.ofOutcome(weights.base)],
       ...weights.effects.map(({ name, meaning, arrayKWh, weight }) => [
-        `${name} (${meaning})`,
+        `${name} (${inShownUnits(meaning, units)})`,
         Math.abs(arrayKWh) < 0.05 ? '-' : figure(arrayKWh),
         ...shared.ofWeight(weight),
       ]),

@@ -2,13 +2,13 @@ import { dateOfDay, monthInWords, monthNames } from '@wintergap/ground';
 import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
 import { takenAs } from '@wintergap/site';
 import type { CommonAnswer, CommonFigures } from '@wintergap/study';
-import { monthlySums, type Summary, yearSum } from '@wintergap/tally';
-import { bankFacts, type YearResult } from '@wintergap/year';
+import { monthlySums, yearSum } from '@wintergap/tally';
+import { bankFacts, exceededLimits, saidOfLimit, type YearResult } from '@wintergap/year';
 import { usualAndBad, yearsInWords } from '../common-words.js';
 import { darkText } from '../dark-text.js';
 import { count, dateText, figure, percent, wrap } from '../figures.js';
 import { lowestByMonth } from '../lowest-by-month.js';
-import { inVolumeUnit, temperatureText, volumeUnit } from '../shown-units.js';
+import { inShownUnits, inVolumeUnit, temperatureDifferenceText, temperatureText, volumeUnit } from '../shown-units.js';
 import { stopText } from '../stop-text.js';
 import { takenHeading } from '../taken-heading.js';
 import { throttlingWhen } from '../throttling-when.js';
@@ -25,13 +25,13 @@ import { weatherLine } from './weather-line.js';
 export function yearText(result: YearResult, units: UnitSystem, common?: CommonAnswer): string {
   return [
     headline(result, units, common),
+    cautionsText(result, units),
     monthsTable(result, units),
     engineText(result),
     bankText(result, units),
     energyText(result),
     weatherText(result),
     takenText(result, units),
-    cautionsText(result.summary),
   ]
     .filter((part) => part !== '')
     .join('\n\n');
@@ -138,7 +138,7 @@ function bankText(result: YearResult, units: UnitSystem): string {
   const { freezing } = facts;
   const margin =
     freezing && freezing.marginK > 0
-      ? `; at the nearest ${formatQuantity(Math.round(freezing.marginK), 'temperatureDifference', units)} above freezing, on ${dateOfHour(freezing.hour)}`
+      ? `; at the nearest ${temperatureDifferenceText(freezing.marginK, units)} above freezing, on ${dateOfHour(freezing.hour)}`
       : '';
   const water = facts.waterL > 0.05 ? `, ${formatQuantity(facts.waterL, 'volume', units, 2)} of water` : '';
   return labelled('Bank', [
@@ -191,7 +191,12 @@ function takenText({ site }: YearResult, units: UnitSystem): string {
   return wrap(`${takenHeading}: ${taken.map(({ text }) => text).join(', ')}.`, 80, '  ');
 }
 
-function cautionsText({ cautions }: Summary): string {
-  if (cautions.length === 0) return '';
-  return ['Cautions', ...cautions.map(({ code, text }) => wrap(`  ${code}: ${text}`, 80, '    '))].join('\n');
+/** What the first lines have not said already: the weather's cautions, and the limit that stands in the STOP, are there. */
+function cautionsText({ summary, limits }: YearResult, units: UnitSystem): string {
+  const [stop] = exceededLimits(limits);
+  const others = summary.cautions.filter(
+    ({ code, text }) => code !== stop?.code || !text.startsWith(saidOfLimit(stop)),
+  );
+  if (others.length === 0) return '';
+  return ['Cautions', ...others.map(({ text }) => wrap(`  ${inShownUnits(text, units)}`, 80, '    '))].join('\n');
 }

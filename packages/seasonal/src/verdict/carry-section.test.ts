@@ -47,7 +47,7 @@ test.each([
   ],
   ['{ store: { kind: hydrogen, in: { efficiency: 0.7 } } }', /hydrogen takes its efficiencies from published ranges/],
   ['{ store: { kind: hydrogen, standing: 1 %/day } }', /carry\.store\.standing: hydrogen is counted as tightly kept/],
-  ['{ shop: hydrogen }', /unknown key "shop"; did you mean "store"\?/],
+  ['{ stor: hydrogen }', /unknown key "stor"; did you mean "store"\?/],
 ])('%s is refused with the place in the file', (carry, message) => {
   expect(() => read(carry)).toThrow(SiteError);
   expect(() => read(carry)).toThrow(message);

@@ -52,7 +52,8 @@ function broughtBy(surplusWh: number, roundTrip: number, bringsWh: number): stri
 }
 
 function sizeSentence({ store, engine, size }: StoreJudgement, system: 'metric' | 'us'): string {
-  const hydrogen = store.kind === 'hydrogen' ? ` (${amount(hydrogenKg(store.store.capacityWh))} kg of hydrogen)` : '';
+  const hydrogen =
+    store.kind === 'hydrogen' ? ` (${mass(hydrogenKg(store.store.capacityWh), system)} of hydrogen)` : '';
   const drawnWh = size.year.totals.givenWh / store.converterOut.efficiency;
   const turns = store.store.capacityWh > 0 ? drawnWh / store.store.capacityWh : 0;
   return (
@@ -106,6 +107,9 @@ const kWh = (wh: number): string => `${amount(wh / 1000)} kWh`;
 const kW = (watts: number): string => `${amount(watts / 1000)} kW`;
 const fuel = (litres: number, system: 'metric' | 'us'): string =>
   system === 'us' ? `${amount(litres / litresPerGallon)} gal` : `${amount(litres)} L`;
+
+const mass = (kg: number, system: 'metric' | 'us'): string =>
+  system === 'us' ? `${amount(kg / 0.45359237)} lb` : `${amount(kg)} kg`;
 
 /** Three significant digits, no exponent. */
 const price = (value: number): string =>

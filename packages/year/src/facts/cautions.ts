@@ -1,4 +1,4 @@
-import { type Limit, limitsNotice } from '@wintergap/array';
+import { limitsNotice } from '@wintergap/array';
 import { underload, wetRunningCaution } from '@wintergap/generator';
 import { angleApartDeg, dateInWords } from '@wintergap/ground';
 import { inverterFit, type LoadYear } from '@wintergap/loads';
@@ -7,6 +7,7 @@ import type { Caution, Ledger } from '@wintergap/tally';
 import { placeNotices, type WeatherYear } from '@wintergap/weather';
 import { hottestChargeC } from '../loop/bus-flow.js';
 import type { Plant } from '../loop/plant.js';
+import { type ArrayLimit, saidOfLimit } from '../prepare/site-limits.js';
 import { sitePlace } from '../prepare/site-weather.js';
 import { freezingOf, longestSinceFull } from './bank-facts.js';
 import { heatToCharge, refusedInCold, refusedInHeat } from './refused-charge.js';
@@ -21,12 +22,12 @@ export function yearCautions(
   plant: Plant,
   load: LoadYear,
   ledger: Ledger,
-  limits: readonly Limit[],
+  limits: readonly ArrayLimit[],
   settled: boolean,
 ): Caution[] {
   const cautions: Caution[] = limits
     .filter(({ level }) => level === 'exceeded')
-    .map(({ code, text }) => ({ code, text: `${text} (${limitsNotice})` }));
+    .map((limit) => ({ code: limit.code, text: `${saidOfLimit(limit)} (${limitsNotice})` }));
   const add = (code: string, text: string | null) => {
     if (text !== null) cautions.push({ code, text });
   };

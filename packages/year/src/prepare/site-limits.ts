@@ -16,6 +16,9 @@ export interface ArrayLimit extends Limit {
   array: string;
 }
 
+/** A limit with the name of its array, as every page says it. */
+export const saidOfLimit = ({ array, text }: ArrayLimit): string => `${array}: ${text}`;
+
 /** Strong sun and light wind, for the hottest cells. */
 const strongSunWm2 = 1000;
 const lightWindMs = 1;
