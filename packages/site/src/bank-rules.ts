@@ -8,7 +8,7 @@ import {
   rateWeightOf,
   setPointOfCell,
 } from '@wintergap/battery';
-import { OutOfRangeError } from '@wintergap/ground';
+import { hoursPerYear, OutOfRangeError } from '@wintergap/ground';
 import type * as z from 'zod';
 
 /** What the rules ask of a bank of any chemistry. */
@@ -23,14 +23,19 @@ interface WrittenBank {
   equalise?: { voltage?: number | undefined } | undefined;
   compensation?: number | undefined;
   tailCurrent?: number | undefined;
+  age: number;
+  calendarLife?: number | undefined;
   cycleLife?: { depth: number; cycles: number }[] | undefined;
 }
+
+/** Calendar lives after which a fifth of the label would be left, the least that is counted: older banks would all be alike. */
+const oldestLives = 4;
 
 /** What has to fit together between the keys of a bank: cells, set points, label and tables. */
 export function checkBank(bank: WrittenBank, context: z.RefinementCtx): void {
   const report = (path: PropertyKey[], message: string) => context.addIssue({ code: 'custom', path, message });
   checkSetPoints(bank, report);
-  const { capacity, atRate, otherLabel, tailCurrent, cycleLife } = bank;
+  const { capacity, atRate, otherLabel, tailCurrent, cycleLife, age, calendarLife } = bank;
   const { mostTailRate } = cellLimitsOf(bank.chemistry);
   if (tailCurrent !== undefined && tailCurrent > mostTailRate * capacity) {
     report(
@@ -40,6 +45,13 @@ export function checkBank(bank: WrittenBank, context: z.RefinementCtx): void {
   }
   if (otherLabel)
     reportRefusal(['capacity'], () => rateWeightOf({ capacityAh: capacity, atRateH: atRate }, otherLabel));
+  const life = calendarLife ?? chemistryDefaults[bank.chemistry].calendarLifeYears * hoursPerYear;
+  if (age > oldestLives * life) {
+    report(
+      ['age'],
+      `found ${plain(age / hoursPerYear)} years, expected at most ${plain((oldestLives * life) / hoursPerYear)}, ${oldestLives} times the calendar life of ${plain(life / hoursPerYear)} years: nothing is known of a bank that is older`,
+    );
+  }
   if (cycleLife) reportRefusal(['cycleLife'], () => checkCycleTable(cycleLife));
 
   function reportRefusal(path: PropertyKey[], check: () => void): void {

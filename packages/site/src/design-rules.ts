@@ -27,6 +27,7 @@ export function checkDesign(site: SiteValues, context: z.core.$RefinementCtx<Sit
   });
   checkCabinet(site.bank, report);
   checkGenerator(site, report);
+  checkInverter(site.inverter, report);
   site.loads.forEach((load, i) => {
     if (load.runs !== undefined && load.perDay !== undefined) {
       report(
@@ -43,6 +44,21 @@ export function checkDesign(site: SiteValues, context: z.core.$RefinementCtx<Sit
       report(['events', i], 'an event needs either energy: 30 kWh or power: 2 kW');
     }
   });
+}
+
+function checkInverter(inverter: SiteValues['inverter'], report: Report): void {
+  if (!inverter) return;
+  const { power, surge, idle, search } = inverter;
+  const atMost = (path: PropertyKey[], found: number, most: number, what: string) => {
+    if (found > most) report(['inverter', ...path], `found ${found} W, expected at most ${what}, ${most} W`);
+  };
+  if (surge !== undefined && surge < power) {
+    report(['inverter', 'surge'], `found ${surge} W, expected at least the lasting power, ${power} W`);
+  }
+  atMost(['idle'], idle, power, 'the power');
+  if (!search) return;
+  atMost(['search', 'idle'], search.idle, idle, 'the idle draw when not searching');
+  atMost(['search', 'below'], search.below, power, 'the power');
 }
 
 function checkSteepest(mount: SiteValues['arrays'][number]['mount'], report: Report): void {

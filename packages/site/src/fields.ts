@@ -13,10 +13,22 @@ interface Range {
   say: string;
 }
 
-/** Above zero, whatever the unit. */
-export const positive: Range = { min: Number.MIN_VALUE, say: 'more than zero' };
 /** Zero or more, whatever the unit. */
 export const notNegative: Range = { min: 0, say: 'zero or more' };
+
+/** From one limit to another, both included, in the unit the quantity is turned into. */
+export const between = (min: number, max: number, unit: string): Range => ({
+  min,
+  max,
+  say: `${min} ${unit} to ${max} ${unit}`,
+});
+
+/** Above zero and up to a limit: beyond it a slip of the pen or of the unit. */
+export const upTo = (max: number, unit: string): Range => ({
+  min: Number.MIN_VALUE,
+  max,
+  say: `more than zero and at most ${max} ${unit}`,
+});
 
 const within = (value: number, { min = -Infinity, max = Infinity }: Range) => value >= min && value <= max;
 

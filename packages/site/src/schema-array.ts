@@ -1,17 +1,18 @@
+import { hoursPerYear } from '@wintergap/ground';
 import * as z from 'zod';
 import {
   azimuth,
+  between,
   date,
   fraction,
   mapping,
-  notNegative,
   number,
   oneOf,
-  positive,
   quantity,
   text,
   tilt,
   twelve,
+  upTo,
   wholeNumber,
   word,
 } from './fields.js';
@@ -20,17 +21,17 @@ import {
 const perKelvin = quantity('fraction', { min: -0.02, max: 0.02, say: 'a change per kelvin such as -0.39 %' });
 
 const moduleSheet = mapping({
-  power: quantity('power', positive).optional(),
-  vmp: quantity('voltage', positive),
-  imp: quantity('current', positive),
-  voc: quantity('voltage', positive),
-  isc: quantity('current', positive),
+  power: quantity('power', upTo(100_000, 'W')).optional(),
+  vmp: quantity('voltage', between(0.1, 1000, 'V')),
+  imp: quantity('current', between(0.01, 100, 'A')),
+  voc: quantity('voltage', between(0.3, 1000, 'V')),
+  isc: quantity('current', between(0.01, 100, 'A')),
   cells: wholeNumber(1, 400, 'cells in series'),
   powerPerK: perKelvin.optional(),
   vocPerK: perKelvin.optional(),
   iscPerK: perKelvin.optional(),
   noct: quantity('temperature', { min: 30, max: 70, say: '30 degC to 70 degC' }).optional(),
-  area: quantity('area', positive).optional(),
+  area: quantity('area', between(0.005, 10, 'm2')).optional(),
   technology: word(['crystalline', 'thin-film']).default('crystalline'),
 });
 
@@ -42,8 +43,8 @@ const stuck = z.array(mapping({ from: date, to: date, azimuth, tilt: tilt.option
 
 /** What a mount that moves by motor has beside its geometry. */
 const motor = {
-  drive: quantity('power', notNegative).optional(),
-  stowAbove: quantity('speed', positive).optional(),
+  drive: quantity('power', between(0, 100_000, 'W')).optional(),
+  stowAbove: quantity('speed', upTo(1000, 'm/s')).optional(),
   stuck: stuck.optional(),
 };
 
@@ -88,16 +89,16 @@ const controller = oneOf(
   [
     mapping({
       kind: z.literal('maximum-power'),
-      maxVoltage: quantity('voltage', positive),
-      maxCurrent: quantity('current', positive),
+      maxVoltage: quantity('voltage', upTo(10_000, 'V')),
+      maxCurrent: quantity('current', upTo(100_000, 'A')),
       efficiency: efficiency.default(0.97),
-      nightDraw: quantity('power', notNegative).default(0),
+      nightDraw: quantity('power', between(0, 100_000, 'W')).default(0),
     }),
     mapping({
       kind: z.literal('direct'),
-      maxCurrent: quantity('current', positive).optional(),
-      maxVoltage: quantity('voltage', positive).optional(),
-      nightDraw: quantity('power', notNegative).default(0),
+      maxCurrent: quantity('current', upTo(100_000, 'A')).optional(),
+      maxVoltage: quantity('voltage', upTo(10_000, 'V')).optional(),
+      nightDraw: quantity('power', between(0, 100_000, 'W')).default(0),
     }),
   ],
 );
@@ -108,7 +109,7 @@ const losses = mapping({
   mismatch: fraction().default(0.01),
   /** Loss of power per year of age. */
   ageing: fraction().default(0.005),
-  age: quantity('duration', notNegative).default(0),
+  age: quantity('duration', { min: 0, max: 100 * hoursPerYear, say: '0 to 100 years' }).default(0),
   /** `false` leaves out what the glass throws back at flat angles, to see what it costs. */
   glass: z.boolean().default(true),
 });
@@ -119,8 +120,11 @@ export const array = mapping({
   inSeries: wholeNumber(1, 100, 'modules in series'),
   strings: wholeNumber(0, 1000, 'strings in parallel'),
   mount,
-  height: quantity('length', notNegative).default(0),
-  cable: mapping({ length: quantity('length', notNegative), size: quantity('conductorArea', positive) }).optional(),
+  height: quantity('length', between(0, 10_000, 'm')).default(0),
+  cable: mapping({
+    length: quantity('length', between(0, 10_000, 'm')),
+    size: quantity('conductorArea', upTo(10_000, 'mm2')),
+  }).optional(),
   controller,
   cellModel: word(['wind', 'noct']).default('wind'),
   losses: losses.prefault({}),

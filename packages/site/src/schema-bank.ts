@@ -2,7 +2,7 @@ import type { Chemistry } from '@wintergap/battery';
 import { hoursPerYear } from '@wintergap/ground';
 import * as z from 'zod';
 import { checkBank } from './bank-rules.js';
-import { fraction, mapping, notNegative, number, oneOf, positive, quantity, wholeNumber, word } from './fields.js';
+import { between, fraction, mapping, number, oneOf, quantity, upTo, wholeNumber, word } from './fields.js';
 import { leadAcidLabel, plainCapacity, plainLabel } from './schema-bank-label.js';
 import { cabinet } from './schema-cabinet.js';
 import { usual } from './usual-values.js';
@@ -11,13 +11,13 @@ import { usual } from './usual-values.js';
 const anyBank = {
   voltage: quantity('voltage', { min: 2, max: 1000, say: '2 V to 1000 V' }),
   age: quantity('duration', { min: 0, max: 100 * hoursPerYear, say: '0 to 100 years' }).default(0),
-  absorption: quantity('voltage', positive).optional(),
+  absorption: quantity('voltage', upTo(4000, 'V')).optional(),
   absorptionTime: quantity('duration', { min: 0, max: 48, say: '0 h to 48 h' }).optional(),
   /** Current at which absorption may end before its time; 0 A for never. */
-  tailCurrent: quantity('current', notNegative).optional(),
-  float: quantity('voltage', positive).optional(),
-  chargeLimit: quantity('current', positive).optional(),
-  dischargeLimit: quantity('current', positive).optional(),
+  tailCurrent: quantity('current', between(0, 1e6, 'A')).optional(),
+  float: quantity('voltage', upTo(4000, 'V')).optional(),
+  chargeLimit: quantity('current', upTo(1e7, 'A')).optional(),
+  dischargeLimit: quantity('current', upTo(1e7, 'A')).optional(),
   cabinet: cabinet.optional(),
   /** What surrounds the cabinet, or the bank without one: the heated rooms, a hut nobody heats, or the open air. */
   stands: word(['rooms', 'unheated', 'outdoors']).optional(),
@@ -36,9 +36,9 @@ const leadAcid = {
   /** Below 0 a discharge slower than the label's goes on past the label. */
   floor: fraction({ min: -0.5, max: 0.95, say: '-50 % to 95 %' }).optional(),
   equalise: mapping({
-    voltage: quantity('voltage', positive).optional(),
+    voltage: quantity('voltage', upTo(4000, 'V')).optional(),
     every: wholeNumber(1, 366, 'days'),
-    time: quantity('duration', positive).default(2),
+    time: quantity('duration', upTo(48, 'h')).default(2),
   }).optional(),
   compensation: quantity('voltagePerK', {
     min: -0.2,

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { mapping, number, oneOf, positive, quantity } from './fields.js';
+import { mapping, number, oneOf, quantity, upTo } from './fields.js';
 
 const warmth = { min: -40, max: 40, say: '-40 degC to 40 degC' };
 
@@ -9,7 +9,7 @@ const heat = oneOf(
   [
     mapping({
       kind: z.literal('heater'),
-      power: quantity('power', positive),
+      power: quantity('power', upTo(100_000, 'W')),
       keepAbove: quantity('temperature', warmth),
     }),
     mapping({
@@ -34,7 +34,7 @@ const foam = mapping({
 });
 
 export const cabinet = mapping({
-  insulation: z.union([quantity('heatLoss', positive), foam], {
+  insulation: z.union([quantity('heatLoss', upTo(100_000, 'W/K')), foam], {
     error: () => 'expected a heat loss such as 0.9 W/K, or a box of foam such as { foam: 2 in, area: 30 ft2 }',
   }),
   heatCapacity: quantity('heatCapacity', { min: 0.5, max: 1e5, say: '0.5 Wh/K to 100000 Wh/K' }).optional(),

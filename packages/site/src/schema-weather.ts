@@ -1,18 +1,18 @@
 import * as z from 'zod';
-import { date, fraction, mapping, notNegative, number, quantity, twelve, wholeNumber } from './fields.js';
+import { between, date, fraction, mapping, number, quantity, twelve, wholeNumber } from './fields.js';
 import { fileName, type NamedFile } from './named-file.js';
 
 /** Weather from twelve means, January first. */
 const months = mapping({
   /** Daily global irradiation on the horizontal, mean of the month. */
-  irradiation: twelve(quantity('irradiation', notNegative)).optional(),
+  irradiation: twelve(quantity('irradiation', between(0, 12, 'kWh/m2'))).optional(),
   /** Or the clearness index. */
   clearness: twelve(fraction()).optional(),
-  air: twelve(quantity('temperature')),
+  air: twelve(quantity('temperature', between(-70, 50, 'degC'))),
   /** Mean daily extremes. */
-  airMin: twelve(quantity('temperature')).optional(),
-  airMax: twelve(quantity('temperature')).optional(),
-  wind: twelve(quantity('speed', notNegative)).optional(),
+  airMin: twelve(quantity('temperature', between(-80, 50, 'degC'))).optional(),
+  airMax: twelve(quantity('temperature', between(-70, 60, 'degC'))).optional(),
+  wind: twelve(quantity('speed', between(0, 30, 'm/s'))).optional(),
   /** Days with snowfall. */
   snowyDays: twelve(number(0, 31, 'snowy days in the month')).optional(),
 }).refine((means) => (means.irradiation === undefined) !== (means.clearness === undefined), {

@@ -1,14 +1,14 @@
 import * as z from 'zod';
 import {
   azimuth,
+  between,
   date,
   fraction,
   mapping,
-  notNegative,
   number,
-  positive,
   quantity,
   text,
+  upTo,
   wholeNumber,
   word,
 } from './fields.js';
@@ -23,17 +23,17 @@ import { usual } from './usual-values.js';
 const place = mapping({
   latitude: number(-90, 90, 'degrees, north positive'),
   longitude: number(-180, 180, 'degrees, east positive'),
-  elevation: quantity('length').default(0),
+  elevation: quantity('length', between(-450, 6000, 'm')).default(0),
   utcOffset: quantity('duration', { min: -12, max: 14, say: '-12 h to 14 h' }),
   /** Lowest temperature on record, for the voltage of a cold array. */
-  recordLow: quantity('temperature').optional(),
+  recordLow: quantity('temperature', between(-90, 60, 'degC')).optional(),
 });
 
 const obstacle = mapping({
   from: azimuth,
   to: azimuth,
-  top: quantity('length', notNegative),
-  distance: quantity('length', positive),
+  top: quantity('length', between(0, 10_000, 'm')),
+  distance: quantity('length', upTo(100_000, 'm')),
   clear: mapping({ leafOn: fraction(), leafOff: fraction() }).default({ leafOn: 0, leafOff: 0 }),
 });
 
@@ -57,8 +57,8 @@ const siteShape = {
   events: z.array(event).default([]),
   /** Temperature of the rooms that refrigerators stand in: warmer than outdoors by `above`, heated to `atLeast`. */
   rooms: mapping({
-    atLeast: quantity('temperature').default(usual['rooms.atLeast'].value),
-    above: quantity('temperatureDifference').default(usual['rooms.above'].value),
+    atLeast: quantity('temperature', between(-40, 50, 'degC')).default(usual['rooms.atLeast'].value),
+    above: quantity('temperatureDifference', between(-20, 20, 'K')).default(usual['rooms.above'].value),
   }).prefault({}),
   generator: generator.optional(),
   units: word(['metric', 'us']).default('metric'),
