@@ -13,6 +13,8 @@ interface Range {
   say: string;
 }
 
+/** Above zero, whatever the unit. */
+export const positive: Range = { min: Number.MIN_VALUE, say: 'more than zero' };
 /** Zero or more, whatever the unit. */
 export const notNegative: Range = { min: 0, say: 'zero or more' };
 
