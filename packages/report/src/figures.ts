@@ -9,7 +9,7 @@ export function figure(value: number, digits?: number): string {
   const fixed = value.toFixed(places);
   const tidy = Number(fixed) === 0 ? fixed.replace('-', '') : fixed;
   const [whole = '', fractional] = tidy.split('.');
-  const grouped = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, ' ') : whole;
+  const grouped = whole.replace('-', '').length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, ' ') : whole;
   return fractional === undefined ? grouped : `${grouped}.${fractional}`;
 }
 

@@ -6,6 +6,7 @@ import { monthlySums, yearSum } from '@wintergap/tally';
 import { bankFacts, exceededLimits, saidOfLimit, type YearResult } from '@wintergap/year';
 import { usualAndBad, yearsInWords } from '../common-words.js';
 import { darkText } from '../dark-text.js';
+import { energyText } from '../energy-scale.js';
 import { count, dateText, figure, percent, wrap } from '../figures.js';
 import { lowestByMonth } from '../lowest-by-month.js';
 import { inShownUnits, inVolumeUnit, temperatureDifferenceText, temperatureText, volumeUnit } from '../shown-units.js';
@@ -29,7 +30,7 @@ export function yearText(result: YearResult, units: UnitSystem, common?: CommonA
     monthsTable(result, units),
     engineText(result),
     bankText(result, units),
-    energyText(result),
+    energyLines(result),
     weatherText(result),
     takenText(result, units),
   ]
@@ -134,7 +135,10 @@ function bankText(result: YearResult, units: UnitSystem): string {
   const temperature = (celsius: number) => temperatureText(celsius, units);
   const dateOfHour = (hour: number) => dateText(dateOfDay(Math.floor(hour / 24)));
   const { coldest, autonomy, dullRun, wear, longestSinceFull } = facts;
-  const lost = coldest.unreachableWh > 50 ? `; cold hides ${figure(coldest.unreachableWh / 1000)} kWh then` : '';
+  const lost =
+    coldest.unreachableWh > 50
+      ? `; ${energyText(coldest.unreachableWh / 1000)} cannot be drawn while it is so cold`
+      : '';
   const { freezing } = facts;
   const margin =
     freezing && freezing.marginK > 0
@@ -142,7 +146,9 @@ function bankText(result: YearResult, units: UnitSystem): string {
       : '';
   const water = facts.waterL > 0.05 ? `, ${formatQuantity(facts.waterL, 'volume', units, 2)} of water` : '';
   return labelled('Bank', [
-    `${figure(bank.usableKWh, digits)} kWh usable of ${figure(wholeKWh, digits)}`,
+    wholeKWh < 2
+      ? `${energyText(bank.usableKWh)} usable of ${energyText(wholeKWh)}`
+      : `${figure(bank.usableKWh, digits)} kWh usable of ${figure(wholeKWh, digits)}`,
     `carries the ${darkMonth} load ${figure(autonomy.fromFull)} days without sun from full, ${figure(autonomy.fromTypical)} from ${darkMonth}'s mean of ${percent(autonomy.typicalState)}`,
     `lowest ${percent(bank.minStateOfCharge)} on ${dateOfHour(lowestHour)}, mean ${percent(bank.meanStateOfCharge)}; at most ${figure(bank.longestDaysBelowHalf)} days below half`,
     `longest without a full charge ${count(longestSinceFull.days, 'day')}, to ${dateText(dateOfDay(longestSinceFull.endDay))}; ${count(dullRun.days, 'dull day')} in a row`,
@@ -173,7 +179,7 @@ function weatherText({ summary: { weather } }: YearResult): string {
   return labelled('Weather', [`${weather.verdictLine ?? weather.source}; ${snow}${mended}`]);
 }
 
-function energyText({ summary, ledger }: YearResult): string {
+function energyLines({ summary, ledger }: YearResult): string {
   const kWh = (column: Float64Array) => figure(yearSum(column) / 1000);
   const { array, load, generator } = summary;
   const clipped = array.clippedKWh > 0.5 ? `, ${figure(array.clippedKWh)} more with a larger controller` : '';
