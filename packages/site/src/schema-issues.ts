@@ -14,10 +14,34 @@ export function valueProblems(error: z.ZodError): ValueProblem[] {
 /** The plainest messages of an issue: of a union, those of the alternative that came furthest. */
 function leaves(issue: z.core.$ZodIssue, prefix: PropertyKey[] = []): ValueProblem[] {
   const path = [...prefix, ...issue.path];
-  if (issue.code !== 'invalid_union' || issue.errors.length === 0) return [{ path, message: issue.message }];
+  if (issue.code !== 'invalid_union' || issue.errors.length === 0)
+    return [{ path, message: inPlainWords(issue.message) }];
   const deepest = [...issue.errors].sort((a, b) => depth(b) - depth(a))[0]!;
-  if (depth(deepest) === 0 && issue.message !== 'Invalid input') return [{ path, message: issue.message }];
+  if (depth(deepest) === 0 && issue.message !== 'Invalid input')
+    return [{ path, message: inPlainWords(issue.message) }];
   return deepest.flatMap((inner) => leaves(inner, path));
 }
 
 const depth = (issues: z.core.$ZodIssue[]) => Math.max(0, ...issues.map((issue) => issue.path.length));
+
+const kinds: Readonly<Record<string, string>> = {
+  array: 'a list such as [8, 18]',
+  tuple: 'a list such as [8, 18]',
+  object: 'a mapping of keys to values',
+  boolean: 'true or false',
+  string: 'a text',
+  number: 'a number',
+  undefined: 'nothing',
+  null: 'nothing',
+};
+const kind = (word: string): string => (Object.hasOwn(kinds, word) ? kinds[word]! : `a ${word}`);
+
+/** What the schema library says where a key has no words of its own, in those of the others. */
+function inPlainWords(message: string): string {
+  const [, expected, received] = /^Invalid input: expected (\w+), received (\w+)$/.exec(message) ?? [];
+  if (expected && received) return `found ${kind(received)}, expected ${kind(expected)}`;
+  return message.replace(
+    /^Too small: expected array to have >=(\d+) items?$/,
+    'found fewer items than $1, expected at least $1',
+  );
+}
