@@ -7,7 +7,7 @@ type SiteArray = Site['arrays'][number];
  * The design with all its arrays larger or smaller by a factor, as if parts of strings could be had: the nearest whole
  * number of strings, their module currents adjusted to the rest. Cable section, the controller's current limit and what
  * mount and controller draw scale too. Clipping and the operating voltage stay what they are, and so does the share lost
- * in the cable but for the warmth of its copper, so the array's power scales to a ten-thousandth.
+ * in the cable but for the warmth of its copper, so the array's power scales to half a thousandth.
  *
  * @param scale above 0; 1 is the design itself
  */
