@@ -207,9 +207,9 @@ test('the chains of several arrays, one of them direct, close together and name 
     expect(rest / (used[m]! / 1000)).toBeCloseTo(1, 6);
   }
   const line = (i: number, name: string) => total(losses[i]!.chain.losses.find((loss) => loss.name === name)!.kWh);
-  expect(line(0, 'held away')).toBeGreaterThan(10);
+  expect(line(0, 'off the best voltage')).toBeGreaterThan(10);
   expect(Math.abs(line(0, 'voltage in the hour'))).toBeLessThan(0.01 * total(losses[0]!.chain.startKWh));
-  expect(line(1, 'held away')).toBe(0);
+  expect(line(1, 'off the best voltage')).toBe(0);
   expect(line(1, 'voltage in the hour')).toBe(0);
 });
 

@@ -94,7 +94,7 @@ function controllerCurrent({ sheet, inSeries, strings, controller, bankV }: Limi
   if (limit === undefined) return null;
   if (controller.kind === 'direct') {
     const value = sunnyFactor * strings * sheet.iscA;
-    const text = `125 % of the short-circuit current of ${strings} strings: ${round(value)} A, controller limit ${round(limit)} A`;
+    const text = `125 % of the short-circuit current of ${stringsText(strings)}: ${round(value)} A, controller limit ${round(limit)} A`;
     return { code: 'controller-current', level: value > limit ? 'exceeded' : 'ok', text, value, limit };
   }
   const value = (inSeries * strings * sheet.vmpV * sheet.impA) / bankV;
@@ -108,7 +108,7 @@ function conductorCurrent({ sheet, strings, cable }: LimitsInput): Limit {
   const value = continuousFactor * strings * sheet.iscA;
   const limit = ampacityHintA(cable.areaMm2);
   const text =
-    `156 % of the short-circuit current of ${strings} strings: ${round(value)} A, rule of thumb for ` +
+    `156 % of the short-circuit current of ${stringsText(strings)}: ${round(value)} A, rule of thumb for ` +
     `${round(cable.areaMm2)} mm2 copper ${round(limit)} A`;
   return { code: 'conductor-current', level: value > limit ? 'exceeded' : 'ok', text, value, limit };
 }
@@ -171,6 +171,8 @@ function coefficient({ parameters }: LimitsInput, sheetPerK: number): Limit {
   const level = Math.abs(value) > coefficientLimit ? 'note' : 'ok';
   return { code: 'power-coefficient', level, text, value, limit: coefficientLimit };
 }
+
+const stringsText = (strings: number): string => (strings === 1 ? 'one string' : `${strings} strings`);
 
 /** Three significant digits or the whole number. */
 function round(value: number): string {

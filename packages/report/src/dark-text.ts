@@ -5,7 +5,8 @@ const smallestKWh = 0.05;
 
 /** How much load stays dark and for how long, to begin a sentence; nothing of either is written as none. */
 export function darkText(load: Pick<Summary['load'], 'darkKWh' | 'darkHours'>): string {
-  return `${darkKWhText(load.darkKWh)} of load ${load.darkKWh < smallestKWh ? 'stays' : 'stay'} dark, over ${darkHoursText(load.darkHours)}`;
+  const amount = darkKWhText(load.darkKWh);
+  return `${amount[0]!.toUpperCase()}${amount.slice(1)} of load ${load.darkKWh < smallestKWh ? 'stays' : 'stay'} dark, over ${darkHoursText(load.darkHours)}`;
 }
 
 /** `12 kWh`, `less than 0.1 kWh` of what is above nothing. */

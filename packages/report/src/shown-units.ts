@@ -9,7 +9,9 @@ export const volumeUnit = (units: UnitSystem): string => (units === 'us' ? 'gal'
 export const inVolumeUnit = (litres: number, units: UnitSystem): number =>
   units === 'us' ? litres / litresPerGallon : litres;
 
-export const volumeText = (litres: number, units: UnitSystem): string => formatQuantity(litres, 'volume', units);
+/** `0.8 L`, `46.5 L`: a first digit of what is less than one, three of what is more. */
+export const volumeText = (litres: number, units: UnitSystem): string =>
+  formatQuantity(litres, 'volume', units, inVolumeUnit(litres, units) < 1 ? 1 : 3);
 
 /** `degC` or `degF`, as in the site file. */
 export const temperatureUnit = (units: UnitSystem): string => (units === 'us' ? 'degF' : 'degC');

@@ -29,7 +29,7 @@ hydrogen and the verdict is in hours, fuel and kWh:
       store: { in: 1500 /kW, kept: 20 /kWh, out: 2500 /kW, upkeep: 100 /year,
                lives: { in: 12 years, kept: 25 years, out: 10 years } } }
 
-Exit code 1 when no array that was tried closes the loop.
+Exit code 1 when no array that was tried covers the year.
 
 Example:
   wintergap carry examples/kettle-pond.yaml`;

@@ -39,7 +39,7 @@ function commonFacts(common: CommonAnswer | undefined): Fact[] {
 function facts({ site, summary, ledger }: YearResult, units: UnitSystem): Fact[] {
   const { generator, throttle, array, bank, load } = summary;
   const lowestHour = ledger.lowestStateOfCharge.indexOf(bank.minStateOfCharge);
-  const cost = generator.fuelCost === null ? {} : { more: `${figure(generator.fuelCost)} in money` };
+  const cost = generator.fuelCost === null ? {} : { more: `costs ${figure(generator.fuelCost)}` };
   return [
     ...(site.generator
       ? [

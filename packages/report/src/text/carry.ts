@@ -54,7 +54,7 @@ function balanceText(study: CarryStudy, units: UnitSystem): string {
       const on = (hour: number) => dateText(dateOfDay(Math.floor(hour / 24)));
       const idle = totals.standbyWh > leastShownWh ? `, ${figure(totals.standbyWh / 1000)} kWh standby` : '';
       const leak =
-        totals.standingLossWh > leastShownWh ? `, ${figure(totals.standingLossWh / 1000)} kWh standing loss` : '';
+        totals.standingLossWh > leastShownWh ? `, ${figure(totals.standingLossWh / 1000)} kWh loss while stored` : '';
       lines.push(
         `Its year    takes ${figure(totals.takenWh / 1000)} kWh, gives ${figure(totals.givenWh / 1000)} kWh${idle}${leak}; fullest on ${on(totals.fullestHour)}, emptiest on ${on(totals.emptiestHour)}`,
       );
@@ -107,9 +107,9 @@ function arraysTable(study: CarryStudy, units: UnitSystem): string {
     [['times', 'kW', 'kWh', 'kWh', ...head.units, ...(priced ? [`${years} years`] : [])], ...arrays.map(row)],
   );
   const note = closing?.closes
-    ? `* judged above. The smallest array that closes the loop${closing.needsStore ? '' : ' (without any store)'} is ${closing.scale.toFixed(2)} times this one; ${closing.scaleWithAllowance.toFixed(2)} leaves the usual 20 % for losses nobody knows yet (common practice).`
+    ? `* judged above. The smallest array that covers the year${closing.needsStore ? '' : ' (without any store)'} is ${closing.scale.toFixed(2)} times this one; ${closing.scaleWithAllowance.toFixed(2)} leaves the usual 20 % for losses nobody knows yet (common practice).`
     : closing
-      ? `* judged above. No array up to ${figure(closing.largestTried)} times this one closes the loop.`
+      ? `* judged above. No array up to ${figure(closing.largestTried)} times this one covers the year.`
       : '* judged above.';
   return `${table}\n${wrap(note)}`;
 }
@@ -118,7 +118,7 @@ function technologiesTable(study: CarryStudy, units: UnitSystem): string {
   const { technologies, judged, settings } = study;
   const head = storeHead(study, units);
   const table = plainTable(
-    ['Store', 'in', 'out', 'there and back', ...head.names],
+    ['Store', 'in', 'out', 'round trip', ...head.names],
     [
       ['', 'efficiency', '', '', ...head.units],
       ...technologies.map(({ tried, size }) => [

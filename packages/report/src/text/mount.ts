@@ -40,7 +40,7 @@ function headline(study: MountStudy): string {
   if (pole.worth !== null && study.years !== null) {
     const worth = Math.max(0, pole.worth);
     sentences.push(
-      `A pole is worth up to ${figure(worth, 0)} in money more than the fixed mount, in fuel and service of ${study.years} years; what it costs beyond that it does not earn.`,
+      `A pole is worth up to ${figure(worth, 0)} more (in the money of the prices) than the fixed mount, in fuel and service of ${study.years} years; what it costs beyond that it does not earn.`,
     );
   }
   return sentences.map((sentence) => wrap(sentence)).join('\n');

@@ -9,7 +9,14 @@ import { darkText } from '../dark-text.js';
 import { energyText } from '../energy-scale.js';
 import { count, dateText, figure, percent, wrap } from '../figures.js';
 import { lowestByMonth } from '../lowest-by-month.js';
-import { inShownUnits, inVolumeUnit, temperatureDifferenceText, temperatureText, volumeUnit } from '../shown-units.js';
+import {
+  inShownUnits,
+  inVolumeUnit,
+  temperatureDifferenceText,
+  temperatureText,
+  volumeText,
+  volumeUnit,
+} from '../shown-units.js';
 import { stopText } from '../stop-text.js';
 import { takenHeading } from '../taken-heading.js';
 import { throttlingWhen } from '../throttling-when.js';
@@ -59,8 +66,9 @@ export function headline(result: YearResult, units: UnitSystem, common?: CommonA
 function engineSentence({ summary, site }: YearResult, units: UnitSystem, common: CommonAnswer | undefined): string {
   if (!site.generator) return `${site.name} has no generator.`;
   const { generator } = summary;
-  const fuel = formatQuantity(generator.fuelLitres, 'volume', units);
-  const cost = generator.fuelCost === null ? '' : `, ${figure(generator.fuelCost)} in money`;
+  const fuel = volumeText(generator.fuelLitres, units);
+  const cost =
+    generator.fuelCost === null ? '' : `, which costs ${figure(generator.fuelCost, generator.fuelCost < 10 ? 2 : 0)}`;
   const run = `${figure(generator.hours)} h in ${count(generator.starts, 'start')} and burns ${fuel} of ${site.generator.fuel.kind}${cost}`;
   const own = common?.designs[0];
   if (!common || !own || common.weather.count < 2) {
@@ -186,8 +194,8 @@ function energyLines({ summary, ledger }: YearResult): string {
   return labelled('Energy', [
     `sun ${figure(array.usedKWh)} kWh used of ${figure(array.availableKWh)} offered by ${figure(array.ratedKW)} kW${clipped}`,
     `engine ${figure(generator.toBusKWh)} kWh; load ${figure(load.acKWh)} kWh AC and ${figure(load.dcKWh)} kWh DC`,
-    `lost: bank ${kWh(ledger.bankLossWh)}, standing ${kWh(ledger.selfDischargeWh)}, inverter ${kWh(ledger.inverterLossWh)}, charger ${kWh(ledger.chargerLossWh)}, own use ${kWh(ledger.ownUseWh)} kWh`,
-    `ledger closes to ${summary.ledger.worstHourImbalanceKWh.toExponential(0)} kWh in the worst hour`,
+    `lost: bank ${kWh(ledger.bankLossWh)}, self-discharge ${kWh(ledger.selfDischargeWh)}, inverter ${kWh(ledger.inverterLossWh)}, charger ${kWh(ledger.chargerLossWh)}, drives, controllers and heater ${kWh(ledger.ownUseWh)} kWh`,
+    `in every hour energy in = out + lost + kept${summary.ledger.worstHourImbalanceKWh < 1e-6 ? ', to less than 0.001 Wh' : ` to ${energyText(summary.ledger.worstHourImbalanceKWh)}`}`,
   ]);
 }
 

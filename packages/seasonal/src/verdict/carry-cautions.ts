@@ -25,7 +25,7 @@ export function carryCautions(study: CarryStudy): { code: string; text: string }
   }
   add(
     'one-year',
-    'sizes are those of this one weather year; a store that just closes the loop runs empty in a duller one (see outlook)',
+    'sizes are those of this one weather year; a store that just covers this year runs empty in a duller one (see outlook)',
   );
   const hottest = Math.max(...study.rivals.map(({ kind, warmestBankC }) => (kind === 'bank' ? warmestBankC : 0)));
   if (hottest > hotBankC) {

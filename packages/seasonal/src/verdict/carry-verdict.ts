@@ -33,8 +33,8 @@ export function carryVerdict(study: CarryStudy, system: 'metric' | 'us'): string
     sentences.push(
       'Nothing to carry: bank and load take all that this array gives, in summer too. A larger array comes before a store.',
     );
-    if (closing?.closes) sentences.push(`${times(closing.scale)} this array would close the loop with a store.`);
-    else if (closing) sentences.push(`Not even ${times(closing.largestTried)} this array would close the loop.`);
+    if (closing?.closes) sentences.push(`${times(closing.scale)} this array would cover the year with a store.`);
+    else if (closing) sentences.push(`Not even ${times(closing.largestTried)} this array would cover the year.`);
   } else if (!hasEngine) {
     sentences.push(...withoutEngine(study));
   } else {
@@ -54,7 +54,7 @@ function withoutEngine({ asItIs, judged, closing }: CarryStudy): string[] {
   const dark = `No engine to retire, but ${amount(darkKWh)} kWh of load a year stay dark, over ${amount(darkHours)} h.`;
   if (!size.closes) {
     const brings = `A store would bring ${amount(size.bringsWh / 1000)} kWh of the ${amount(size.demandWh / 1000)} kWh needed.`;
-    const larger = closing?.closes ? [`${times(closing.scale)} this array would close the loop.`] : [];
+    const larger = closing?.closes ? [`${times(closing.scale)} this array would cover the year.`] : [];
     return [dark, brings, ...larger];
   }
   const sizes =

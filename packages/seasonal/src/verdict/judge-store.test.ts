@@ -56,7 +56,7 @@ test('without prices the verdict has kWh, litres and hours only', () => {
   expect(judgement).toMatchObject({ verdict: 'no prices', cost: null });
   expect(judgement.deciding.map(({ value }) => Math.round(value))).toEqual([760, 220]);
   expect(verdictText(judgement, null, 'metric')).toBe(
-    'The loop closes; whether it is worth it hangs on prices not given. A store of 760 kWh, filled with 0.25 kW and ' +
+    'The store covers the year; whether it is worth it hangs on prices not given. A store of 760 kWh, filled with 0.25 kW and ' +
       'emptied with 0.087 kW, is turned over once a year and saves 220 L of fuel and 250 engine hours a year.',
   );
   expect(verdictText(judgement, null, 'us')).toContain('58 gal of fuel');
@@ -83,7 +83,7 @@ test('the cheaper choice is on the side of its break-even price', () => {
   expect(verdictText(judged, null, 'metric')).toMatch(
     /^Worth it: over 20 years the store costs \d+ and the engine \d+/,
   );
-  expect(verdictText(dear, null, 'metric')).toMatch(/^Not worth it: the loop closes, but over 20 years/);
+  expect(verdictText(dear, null, 'metric')).toMatch(/^Not worth it: the store covers the year, but over 20 years/);
 });
 
 test('one price missing leaves the verdict open but gives the break-even price for it', () => {
@@ -108,7 +108,7 @@ test('the store judged is the cheapest between smallest converter and smallest s
   expect(withPrices(0).converterIn.powerW).toBeCloseTo(size.smallestConverterIn.converterIn.powerW, 6);
 });
 
-test('a hydrogen verdict carries the caution, and kilograms where the loop closes', () => {
+test('a hydrogen verdict carries the caution, and kilograms where the store covers the year', () => {
   const off = { minimumLoad: 0, standbyW: 0 };
   const hydrogen = hydrogenTechnology(hydrogenRange('200 bar').typical, off, off);
   expect(verdictText(judgeStore(sizeOf(612, 380, hydrogen), engine, null), null, 'metric')).toMatch(/4 to 75 %/);
@@ -122,7 +122,7 @@ test('an engine that gives nothing has nothing to be retired from', () => {
   expect(verdictText(judgement, null, 'metric')).toMatch(/^Nothing to retire/);
 });
 
-test('the array that would close the loop is named with its allowance', () => {
+test('the array that would cover the year is named with its allowance', () => {
   const judgement = judgeStore(sizeOf(612, 380), engine, null);
   const size = sizeOf(1400, 380);
   if (!size.closes) throw new Error('the loop must close');
@@ -135,7 +135,7 @@ test('the array that would close the loop is named with its allowance', () => {
     yearsSimulated: 9,
   } as const;
   expect(verdictText(judgement, closing, 'metric')).toMatch(
-    / An array 1\.75 times this one would close it \(2\.1 times with the usual allowance for unknown losses\)\.$/,
+    / An array 1\.75 times this one would cover it \(2\.1 times with the usual allowance for unknown losses\)\.$/,
   );
 });
 

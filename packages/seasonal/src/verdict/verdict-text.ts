@@ -8,7 +8,7 @@ const litresPerGallon = 3.785411784;
 /**
  * The judgement in plain sentences, with the hydrogen caution on a line of its own where it applies.
  *
- * @param closing the smallest array that closes the loop, when it was looked for
+ * @param closing the smallest array that covers the year, when it was looked for
  * @param system litres, or US gallons
  */
 export function verdictText(judgement: StoreJudgement, closing: ClosingArray | null, system: 'metric' | 'us'): string {
@@ -25,14 +25,14 @@ export function verdictText(judgement: StoreJudgement, closing: ClosingArray | n
   } else if (judgement.cost?.engine && judgement.cost.store) {
     const { cost, verdict } = judgement;
     sentences.push(
-      `${verdict === 'worth it' ? 'Worth it:' : 'Not worth it: the loop closes, but'} over ${cost.years} years the store ` +
+      `${verdict === 'worth it' ? 'Worth it:' : 'Not worth it: the store covers the year, but'} over ${cost.years} years the store ` +
         `costs ${amount(judgement.cost.store.total)} and the engine ${amount(judgement.cost.engine.total)}, in present value.`,
       sizeSentence(judgement, system),
       ...breakEvenSentences(judgement, system),
     );
   } else {
     sentences.push(
-      'The loop closes; whether it is worth it hangs on prices not given.',
+      'The store covers the year; whether it is worth it hangs on prices not given.',
       sizeSentence(judgement, system),
     );
     sentences.push(...breakEvenSentences(judgement, system));
@@ -45,10 +45,10 @@ export function verdictText(judgement: StoreJudgement, closing: ClosingArray | n
 
 function broughtBy(surplusWh: number, roundTrip: number, bringsWh: number): string {
   const percent = `${amount(roundTrip * 100)} % round trip`;
-  // Without minimum load, standby and standing loss the two agree.
+  // Without minimum load, standby and loss while stored the two agree.
   return bringsWh > 0.99 * surplusWh * roundTrip
     ? `${percent} brings`
-    : `${percent} less standby, standing loss and what is below the minimum load brings`;
+    : `${percent} less standby, loss while stored and what is below the minimum load brings`;
 }
 
 function sizeSentence({ store, engine, size }: StoreJudgement, system: 'metric' | 'us'): string {
@@ -94,11 +94,11 @@ const noBreakEven: Pick<CostComparison, 'breakEvenStorePerKWh' | 'breakEvenFuelP
 };
 
 function closingSentence(closing: ClosingArray): string {
-  if (!closing.closes) return `No array up to ${amount(closing.largestTried)} times this one would close it.`;
+  if (!closing.closes) return `No array up to ${amount(closing.largestTried)} times this one would cover it.`;
   const scale = `An array ${price(closing.scale)} times this one`;
   const allowance = `${price(closing.scaleWithAllowance)} times with the usual allowance for unknown losses`;
   return closing.needsStore
-    ? `${scale} would close it (${allowance}).`
+    ? `${scale} would cover it (${allowance}).`
     : `${scale} would need neither engine nor store (${allowance}).`;
 }
 

@@ -11,7 +11,7 @@ export interface ArrayLosses {
 
 /** The losses that follow the module chain, in the order in which they bite. */
 const afterArray = [
-  'held away',
+  'off the best voltage',
   'conversion',
   'voltage in the hour',
   'current limit',
