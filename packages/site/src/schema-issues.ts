@@ -40,7 +40,8 @@ const kind = (word: string): string => (Object.hasOwn(kinds, word) ? kinds[word]
 function inPlainWords(message: string): string {
   const [, expected, received] = /^Invalid input: expected (\w+), received (\w+)$/.exec(message) ?? [];
   if (expected && received) return `found ${kind(received)}, expected ${kind(expected)}`;
-  return message.replace(
+  const plain = message.replace(/^Invalid input: (?=expected)/, '');
+  return plain.replace(
     /^Too small: expected array to have >=(\d+) items?$/,
     'found fewer items than $1, expected at least $1',
   );
