@@ -62,8 +62,8 @@ test(`${cases} damaged site files: a year that closes without NaN, or a message`
       }
     }
   }
-  expect(count.siteRun).toBeGreaterThan(cases / 30);
-  expect(count.siteRefused).toBeGreaterThan(cases / 30);
+  if (cases >= 12) expect(count.siteRun).toBeGreaterThan(cases / 30);
+  if (cases >= 12) expect(count.siteRefused).toBeGreaterThan(cases / 30);
 });
 
 test(`${cases} damaged weather files: a whole year without NaN, or a message with its line`, () => {
@@ -80,8 +80,8 @@ test(`${cases} damaged weather files: a whole year without NaN, or a message wit
     }
     expect(Number.isFinite(examineWeather(weather).year.ghiKWhM2), `case ${seed}`).toBe(true);
   }
-  expect(count.weatherRead).toBeGreaterThan(0);
-  expect(count.weatherRefused).toBeGreaterThan(0);
+  if (cases >= 12) expect(count.weatherRead).toBeGreaterThan(0);
+  if (cases >= 12) expect(count.weatherRefused).toBeGreaterThan(0);
 });
 
 afterAll(() => {
