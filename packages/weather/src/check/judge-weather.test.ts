@@ -18,9 +18,9 @@ test('a verdict has one line, file first, and what was found', () => {
   expect(judgeWeather(good)).toMatchObject({ verdict: 'good', line: 'clear year: good, it can be trusted' });
   const swapped = judgeWeather({ ...good, dniWm2: good.dhiWm2, dhiWm2: good.dniWm2 });
   expect(swapped.verdict).toBe('rejected');
-  expect(swapped.line).toBe('clear year: rejected (closure, impossible-irradiance)');
+  expect(swapped.line).toBe('clear year: rejected (closure, impossible irradiance)');
   const bare = judgeWeather({ ...good, snowDepthM: new Float64Array(8760) });
-  expect(bare).toMatchObject({ verdict: 'usable', line: 'clear year: usable with care (no-snow-in-frost)' });
+  expect(bare).toMatchObject({ verdict: 'usable', line: 'clear year: usable with care (no snow in frost)' });
 });
 
 // Each is a year that differs from the good one in its unit alone.

@@ -66,14 +66,16 @@ export function judgementOf(source: string, notices: readonly Notice[]): Weather
 }
 
 function lineOf(source: string, verdict: Verdict, errors: readonly Notice[], warnings: readonly Notice[]): string {
-  const codes = (list: readonly Notice[]): string => [...new Set(list.map(({ code }) => code))].join(', ');
+  // A code is a few words with dashes between; people read them without.
+  const inWords = (list: readonly Notice[]): string =>
+    [...new Set(list.map(({ code }) => code.replaceAll('-', ' ')))].join(', ');
   switch (verdict) {
     case 'good':
       return `${source}: good, it can be trusted`;
     case 'usable':
-      return `${source}: usable with care (${codes(warnings)})`;
+      return `${source}: usable with care (${inWords(warnings)})`;
     case 'rejected':
-      return `${source}: rejected (${codes(errors)})`;
+      return `${source}: rejected (${inWords(errors)})`;
   }
 }
 
