@@ -58,7 +58,7 @@ const siteShape = {
   /** Temperature of the rooms that refrigerators stand in: warmer than outdoors by `above`, heated to `atLeast`. */
   rooms: mapping({
     atLeast: quantity('temperature', between(-40, 50, 'degC')).default(usual['rooms.atLeast'].value),
-    above: quantity('temperatureDifference', between(-20, 20, 'K')).default(usual['rooms.above'].value),
+    above: quantity('temperatureDifference', between(-20, 40, 'K')).default(usual['rooms.above'].value),
   }).prefault({}),
   generator: generator.optional(),
   units: word(['metric', 'us']).default('metric'),
