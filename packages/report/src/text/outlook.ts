@@ -4,6 +4,7 @@ import type { Outlook, QuantileRange, Ranked, RankedFigure, YearFigures } from '
 import { count, figure, percent, wrap } from '../figures.js';
 import { inVolumeUnit, volumeUnit } from '../shown-units.js';
 import { plainTable } from './plain-table.js';
+import { rangeLines } from './range-lines.js';
 import { rankPlot } from './rank-plot.js';
 
 /** The outlook as a page of text, 80 columns, answer first. */
@@ -71,11 +72,15 @@ const rangeText = ({ low, high }: QuantileRange, scale: number): string => {
   return `${figure(low * scale)} to ${figure(high * scale)}`;
 };
 
-function plotText({ years, ranked }: Outlook): string {
+function plotText({ name: design, years, ranked }: Outlook): string {
   const [name, label]: [RankedFigure, string] =
     ranked.generatorHours.worst > 0 ? ['generatorHours', 'Generator hours'] : ['darkHours', 'Dark hours'];
   if (years.length < 3 || ranked[name].worst === 0) return '';
-  return `${label} of each year, from the easiest to the worst\n${rankPlot(years.map((year) => year[name]))}`;
+  const values = years.map((year) => year[name]);
+  return [
+    `${label} a year\n${rangeLines([{ name: design, values }], 'h')}`,
+    `${label} of each year, from the easiest to the worst\n${rankPlot(values)}`,
+  ].join('\n\n');
 }
 
 function settlingText({ settling, ranked }: Outlook): string {
