@@ -1,4 +1,3 @@
-import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
@@ -16,7 +15,6 @@ export default defineConfig({
     include: ['packages/*/src/**/*.test.ts', 'tests/**/*.test.ts'],
     setupFiles: ['tests/setup.ts'],
     testTimeout: 180_000,
-    // All processors: the runner's own choice leaves one idle, which on two is half the machine.
-    maxWorkers: availableParallelism(),
+    hookTimeout: 180_000,
   },
 });
