@@ -38,10 +38,15 @@ export function commonYears(site: Site, wish: CommonYearsWish = {}): CommonYears
     const only = siteWeather(site);
     return { count: 1, kind: months ? 'made' : 'real', spread: null, weatherOf: kept(1, () => only) };
   }
-  const several = 'otherYears' in site.weather && (site.weather.otherYears?.length ?? 0) > 0;
-  const weather = outlookWeather(site, several ? wish : { years: usualCommonYears, ...wish });
+  const weather = commonWeather(site, wish);
   const { weatherOf, spread } = createWeatherYears(site, weather);
   return { count: weather.years, kind: weather.kind, spread, weatherOf: kept(weather.years, weatherOf) };
+}
+
+/** Which years these are and how many, told without making any: for a number of years other than one. */
+export function commonWeather(site: Site, wish: CommonYearsWish = {}): OutlookWeather {
+  const several = 'otherYears' in site.weather && (site.weather.otherYears?.length ?? 0) > 0;
+  return outlookWeather(site, several ? wish : { years: usualCommonYears, ...wish });
 }
 
 function kept(count: number, make: (index: number) => WeatherYear): (index: number) => WeatherYear {

@@ -2,7 +2,7 @@ import { availableParallelism } from 'node:os';
 import type { Site } from '@wintergap/site';
 import { Piscina } from 'piscina';
 import type { YearFigures } from '../year-figures.js';
-import { type CommonYears, commonYears } from './common-years.js';
+import { type CommonYears, commonWeather } from './common-years.js';
 import { createDesignRunner, type DesignRunnerStart } from './design-runner.js';
 import { type DesignYears, moreYearsCouldTell } from './merit.js';
 
@@ -57,8 +57,9 @@ export const mostCommonYears = 100;
  * @throws SiteError or WeatherError for input that cannot be used, OutOfRangeError for numbers out of range
  */
 export async function runUntilClear(designs: readonly NamedSite[], wish: CommonWish = {}): Promise<CommonRun> {
-  const { count, kind } = commonYears(designs[0]!.site, wish);
-  if (wish.years !== undefined || kind === 'real' || designs.length < 2) return runDesigns(designs, wish);
+  if (wish.years !== undefined || designs.length < 2) return runDesigns(designs, wish);
+  const { years: count, kind } = commonWeather(designs[0]!.site, wish);
+  if (kind === 'real') return runDesigns(designs, wish);
   const run = createCommonRun(designs, { ...wish, years: mostCommonYears });
   try {
     for (let years = count; ; years *= 2) {
@@ -84,9 +85,9 @@ export interface GrowingRun {
 export function createCommonRun(designs: readonly NamedSite[], wish: CommonWish = {}): GrowingRun {
   const { workers = availableParallelism(), onYear, ...asked } = wish;
   const sites = designs.map(({ site }) => site);
-  const { weatherOf: _, ...weather } = commonYears(sites[0]!, asked);
   const start: DesignRunnerStart = { sites, asked };
-  const runHere = createDesignRunner(start);
+  const here = createDesignRunner(start);
+  const { weatherOf: _, ...weather } = here.years;
   const years: YearFigures[][] = [];
   let pool: Piscina<number, YearFigures[]> | null = null;
   return {
@@ -101,12 +102,12 @@ export function createCommonRun(designs: readonly NamedSite[], wish: CommonWish 
         return figures;
       };
       // The first year is always run here: wrong input then fails with its own error, not with a copy from a thread.
-      if (first === 0) years.push(told(runHere(0)));
+      if (first === 0) years.push(told(here.run(0)));
       const left = count - years.length;
       if (left === 0) return;
       const threads = Math.min(workers, left);
       if (threads <= 1 || left * sites.length < worthThreads) {
-        while (years.length < count) years.push(told(runHere(years.length)));
+        while (years.length < count) years.push(told(here.run(years.length)));
         return;
       }
       pool ??= new Piscina({
