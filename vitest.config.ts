@@ -7,7 +7,7 @@ const packages = fileURLToPath(new URL('packages/', import.meta.url));
 export default defineConfig({
   resolve: {
     alias: [
-      { find: /^@wintergap\/site\/fields$/, replacement: `${packages}site/src/fields.ts` },
+      { find: /^@wintergap\/site\/fields$/, replacement: `${packages}site/src/schema/fields.ts` },
       { find: /^@wintergap\/([a-z]+)$/, replacement: `${packages}$1/src/index.ts` },
     ],
   },

@@ -48,7 +48,7 @@ test('the examples fit the types of the rooms they would stand in', () => {
         isolatedDeclarations: false,
         // Sources, so that no build is needed and none can be stale.
         paths: {
-          '@wintergap/site/fields': ['../../packages/site/src/fields.ts'],
+          '@wintergap/site/fields': ['../../packages/site/src/schema/fields.ts'],
           '@wintergap/*': ['../../packages/*/src/index.ts'],
         },
       },

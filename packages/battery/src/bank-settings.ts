@@ -1,5 +1,4 @@
 import { mustLie, OutOfRangeError } from '@wintergap/ground';
-import { capacityAfterYears } from './capacity-after-years.js';
 import { cellLimitsOf, cellsInSeries, setPointOfCell } from './cell-limits.js';
 import {
   type Chemistry,
@@ -7,8 +6,9 @@ import {
   chemistryDefaults,
   type LeadAcidChemistry,
 } from './chemistry-defaults.js';
-import { type CyclesAtDepth, checkCycleTable } from './cycle-life.js';
-import { type LabelPoint, rateWeightOf } from './lead-acid-capacity.js';
+import { type LabelPoint, rateWeightOf } from './lead-acid/capacity.js';
+import { capacityAfterYears } from './life/capacity-after-years.js';
+import { type CyclesAtDepth, checkCycleTable } from './life/cycle-life.js';
 
 interface SharedSettings {
   /** Nominal voltage of the bank, V: 12, 24, 48 (lead-acid), 12.8, 25.6, 51.2 (lithium; 12, 24, 48 are read as these). */

@@ -1,5 +1,5 @@
-import type { CyclesAtDepth } from './cycle-life.js';
-import { copettiRateWeight } from './lead-acid-capacity.js';
+import { copettiRateWeight } from './lead-acid/capacity.js';
+import type { CyclesAtDepth } from './life/cycle-life.js';
 
 export type Chemistry = 'flooded-lead-acid' | 'agm' | 'gel' | 'lithium-iron-phosphate';
 export type LeadAcidChemistry = Exclude<Chemistry, 'lithium-iron-phosphate'>;

@@ -1,7 +1,7 @@
 import type { Bank } from './bank.js';
 import { type BankSettings, resolveBank } from './bank-settings.js';
-import { leadAcidBank } from './lead-acid-bank.js';
-import { lithiumBank } from './lithium-bank.js';
+import { leadAcidBank } from './lead-acid/bank.js';
+import { lithiumBank } from './lithium/bank.js';
 
 /**
  * Makes a bank. The tables it needs depend on the kind of cell and its set voltages only, and are kept between calls.

@@ -1,4 +1,4 @@
-import { coldestC, hottestC } from './grid.js';
+import { coldestC, hottestC } from './lead-acid/grid.js';
 
 const hoursPerMonth = 730;
 

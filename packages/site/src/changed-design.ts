@@ -1,8 +1,8 @@
+import { fromOrigin, type Site } from './document/origin.js';
+import { valueProblems } from './document/schema-issues.js';
+import { pathText, SiteError } from './document/site-problem.js';
 import { type SiteFile, writtenDesign } from './load-site.js';
-import { valueProblems } from './schema-issues.js';
-import { fromOrigin, type Site } from './site-origin.js';
-import { pathText, SiteError } from './site-problem.js';
-import { siteSchema } from './site-schema.js';
+import { siteSchema } from './schema/site-schema.js';
 import { unsaidIn } from './taken-as.js';
 import { mergeVariant } from './variants.js';
 

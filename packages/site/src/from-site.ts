@@ -1,6 +1,6 @@
 import { OutOfRangeError } from '@wintergap/ground';
-import { type Site, siteError } from './site-origin.js';
-import { joinedPath } from './site-problem.js';
+import { type Site, siteError } from './document/origin.js';
+import { joinedPath } from './document/site-problem.js';
 
 /**
  * Makes something of values of a design: what is found out of range there is a problem of that part of the site file.

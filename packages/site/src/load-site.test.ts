@@ -4,8 +4,8 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { changedDesign } from './changed-design.js';
+import { SiteError } from './document/site-problem.js';
 import { designOf, loadSite, parseSite, siteJsonSchema } from './load-site.js';
-import { SiteError } from './site-problem.js';
 
 const example = readFileSync(new URL('../../../examples/kettle-pond.yaml', import.meta.url), 'utf8');
 

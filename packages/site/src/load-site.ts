@@ -1,13 +1,13 @@
 import { InputFileError, readInputText } from '@wintergap/ground';
 import * as z from 'zod';
-import { text as nameText, shortened } from './fields.js';
-import { nearestHint } from './nearest-word.js';
-import { aroundDesign } from './schema.js';
-import { valueProblems } from './schema-issues.js';
-import { locate, readDocument, type SiteDocument } from './site-document.js';
-import { fromOrigin, type Site } from './site-origin.js';
-import { pathText, SiteError, type SiteProblem } from './site-problem.js';
-import { siteSchema } from './site-schema.js';
+import { nearestHint } from './document/nearest-word.js';
+import { fromOrigin, type Site } from './document/origin.js';
+import { valueProblems } from './document/schema-issues.js';
+import { locate, readDocument, type SiteDocument } from './document/site-document.js';
+import { pathText, SiteError, type SiteProblem } from './document/site-problem.js';
+import { aroundDesign } from './schema/design.js';
+import { text as nameText, shortened } from './schema/fields.js';
+import { siteSchema } from './schema/site-schema.js';
 import { unsaidIn } from './taken-as.js';
 import { mergeVariant } from './variants.js';
 

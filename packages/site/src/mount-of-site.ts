@@ -1,5 +1,5 @@
 import type { Motor, Mount } from '@wintergap/mounts';
-import type { SiteMount } from './schema-array.js';
+import type { SiteMount } from './schema/array.js';
 
 /** The site file's mount in the words of the mounts package. */
 export function mountOf(site: SiteMount): Mount {

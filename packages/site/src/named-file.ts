@@ -1,5 +1,5 @@
 import { resolve } from 'node:path';
-import { pathOfFile } from './fields.js';
+import { pathOfFile } from './schema/fields.js';
 
 /** A file that a site names: as written, for messages and fingerprints, and where it is. */
 export interface NamedFile {

@@ -1,8 +1,8 @@
 import type * as z from 'zod';
+import { valueProblems } from './document/schema-issues.js';
+import { locate } from './document/site-document.js';
+import { pathText, SiteError } from './document/site-problem.js';
 import type { SiteFile } from './load-site.js';
-import { valueProblems } from './schema-issues.js';
-import { locate } from './site-document.js';
-import { pathText, SiteError } from './site-problem.js';
 
 /**
  * Reads one of the keys around the design, such as `sweep`, by its own schema.

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import type { Site } from './document/origin.js';
 import { parseSite } from './load-site.js';
-import type { Site } from './site-origin.js';
 import { snowExtremes } from './snow-extremes.js';
 
 const file = new URL('../../../examples/kettle-pond.yaml', import.meta.url).pathname;

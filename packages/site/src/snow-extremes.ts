@@ -1,4 +1,4 @@
-import type { Site } from './site-origin.js';
+import type { Site } from './document/origin.js';
 
 /** A design in the two extremes of what snow does to steep planes. */
 export interface SnowExtremes {

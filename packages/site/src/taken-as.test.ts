@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { changedDesign } from './changed-design.js';
+import type { Site } from './document/origin.js';
 import { designOf, parseSite } from './load-site.js';
-import type { Site } from './site-origin.js';
 import { takenAs } from './taken-as.js';
 
 const read = (name: string) => readFileSync(new URL(`../../../examples/${name}.yaml`, import.meta.url), 'utf8');

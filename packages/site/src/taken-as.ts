@@ -1,7 +1,7 @@
 import type { UnitSystem } from '@wintergap/quantity';
-import type { SiteBank } from './schema-bank.js';
-import type { Site } from './site-origin.js';
-import { usual } from './usual-values.js';
+import type { Site } from './document/origin.js';
+import type { SiteBank } from './schema/bank.js';
+import { usual } from './schema/usual-values.js';
 
 /** A value that the year assumed because the site file does not give it. */
 export interface TakenAs {

@@ -1,4 +1,4 @@
-import type { SiteMount } from './schema-array.js';
+import type { SiteMount } from './schema/array.js';
 
 /** A mount whose tilt the owner chooses. */
 export type TiltedMount = Extract<SiteMount, { kind: 'fixed' | 'seasonal' | 'pole' }>;
