@@ -10,7 +10,7 @@ export interface ControllerYear {
   controller: Controller;
   /** The array at maximum power, at the controller's array terminals. */
   dc: DcYear;
-  /** Currents at the voltages the bank can hold the array at; null where the bank never does. */
+  /** Currents at the voltages the bank can hold the array at, in the hours in which it may; null where it never does. */
   grid: VoltageGrid | null;
   direct: boolean;
   /** 1 in hours in which the controller is awake, else 0. */
@@ -46,21 +46,22 @@ export function controllerYear(
 
   const marginV = controller.minVoltageAboveBankV ?? defaultMarginV;
   const startV = controller.startVoltageV ?? 0;
-  let lowestArrayV = Number.POSITIVE_INFINITY;
+  const isHeld = new Uint8Array(n);
   for (let h = 0; h < n; h++) {
     const lit = dc.litWm2[h]!;
     if (lit === 0) continue;
     if (startV > 0 && openCircuitVoltage(input.parameters, lit, input.cellC[h]!) * input.inSeries < startV)
       awake[h] = 0;
-    else lowestArrayV = Math.min(lowestArrayV, dc.voltageV[h]!);
+    else if (dc.voltageV[h]! < highestBankV + marginV) isHeld[h] = 1;
   }
-  const held = lowestArrayV < highestBankV + marginV;
   const { efficiency } = controller;
   const flat = typeof efficiency === 'number';
   return {
     controller,
     dc,
-    grid: held ? voltageGridYear(input, lowestBankV + marginV, highestBankV + marginV) : null,
+    grid: isHeld.includes(1)
+      ? voltageGridYear(input, lowestBankV + marginV, highestBankV + marginV, undefined, isHeld)
+      : null,
     direct: false,
     awake,
     marginV,
@@ -78,7 +79,7 @@ export function controllerYear(
 export function arrayInputW(year: ControllerYear, hour: number, bankV: number): number {
   if (year.awake[hour] === 0) return 0;
   const heldV = bankV + year.marginV;
-  if (year.grid === null) return year.dc.powerW[hour]!;
+  if (year.grid === null || year.grid.rowOf[hour]! < 0) return year.dc.powerW[hour]!;
   if (!year.direct && year.dc.voltageV[hour]! >= heldV) return year.dc.powerW[hour]!;
   return heldV * gridCurrentA(year.grid, hour, heldV);
 }

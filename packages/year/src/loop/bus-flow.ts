@@ -119,10 +119,12 @@ export function solveBus(
   flow.acByInverterW = acByInverterW;
   flow.engineToAcW = engineToAcW;
 
-  const rounds = followsVoltage(plant.sources) ? 2 : 1;
-  for (let round = 0; round < rounds; round++) {
+  offerOfSources(flow, plant.sources, h);
+  share(flow, plant, stateOfCharge, bankC, acceptAmps, acceptW, engineLimitW);
+  if (followsVoltage(plant.sources)) {
+    const offeredW = flow.sunW;
     offerOfSources(flow, plant.sources, h);
-    share(flow, plant, stateOfCharge, bankC, acceptAmps, acceptW, engineLimitW);
+    if (flow.sunW !== offeredW) share(flow, plant, stateOfCharge, bankC, acceptAmps, acceptW, engineLimitW);
   }
   const aboveLimitW = flow.clippedW;
   // What the buses still ask for beside the sun, whoever gives it: a larger controller would have brought that much.
