@@ -29,12 +29,14 @@ export const lowestAureoleCos: number = Math.cos(85 * rad);
  * @param diffuseWm2 on the horizontal, above 0
  * @param beamNormalWm2 beam on a plane that faces the sun
  * @param zenithDeg apparent zenith angle, degrees
+ * @param airMassThere `airMass(zenithDeg)`
  */
 export function perezBrightness(
   diffuseWm2: number,
   beamNormalWm2: number,
   extraterrestrialNormalWm2: number,
   zenithDeg: number,
+  airMassThere: number,
   out: Float64Array,
 ): void {
   const z = zenithDeg * rad;
@@ -42,7 +44,7 @@ export function perezBrightness(
   const clearness = ((diffuseWm2 + beamNormalWm2) / diffuseWm2 + cube) / (1 + cube);
   let at = table.length - columns;
   while (at > 0 && clearness < table[at]!) at -= columns;
-  const delta = (diffuseWm2 * airMass(zenithDeg)) / extraterrestrialNormalWm2;
+  const delta = (diffuseWm2 * airMassThere) / extraterrestrialNormalWm2;
   out[0] = Math.min(1, Math.max(0, table[at + 1]! + table[at + 2]! * delta + table[at + 3]! * z));
   out[1] = table[at + 4]! + table[at + 5]! * delta + table[at + 6]! * z;
 }
@@ -63,7 +65,7 @@ export function perezSkyWm2(
   tiltDeg: number,
 ): number {
   if (diffuseWm2 <= 0) return 0;
-  perezBrightness(diffuseWm2, beamNormalWm2, extraterrestrialNormalWm2, zenithDeg, shares);
+  perezBrightness(diffuseWm2, beamNormalWm2, extraterrestrialNormalWm2, zenithDeg, airMass(zenithDeg), shares);
   const around = shares[0]!;
   const concentration = Math.max(0, cosIncidence) / Math.max(lowestAureoleCos, Math.cos(zenithDeg * rad));
   const dome = (1 - around) * ((1 + Math.cos(tiltDeg * rad)) / 2) + shares[1]! * Math.sin(tiltDeg * rad);

@@ -16,10 +16,14 @@ export interface Irradiance {
   dhiWm2: Float64Array;
 }
 
-export interface PlaneSettings {
+/** How the sky's light is spread, and the ground's. */
+export interface GroundAndSky {
   skyModel: SkyModel;
   /** Share of the light that the ground throws back in each hour, 0 to 1. */
   albedo: Float64Array;
+}
+
+export interface PlaneSettings extends GroundAndSky {
   /** Open to the horizon unless given. */
   skyline?: CompiledSkyline | undefined;
 }

@@ -1,4 +1,4 @@
-import { radiansPerDegree as rad } from '@wintergap/ground';
+import { hoursPerYear, radiansPerDegree as rad } from '@wintergap/ground';
 import type { CompiledSkyline } from './compiled-skyline.js';
 import { glassFactor, groundGlassFactor, skyGlassFactor } from './glass.js';
 import type { Pointing } from './plane-input.js';
@@ -51,32 +51,32 @@ function point(
 }
 
 /**
- * What the points of one hour that count see, summed: cosines of the beam's incidence and views of sky and ground, as
+ * What the points of each hour that count see, summed: cosines of the beam's incidence and views of sky and ground, as
  * they are, as the skyline leaves them (kept) and as the glass then lets them through.
  */
 export interface PointSums {
-  cos: number;
-  cosKept: number;
-  cosThroughGlass: number;
-  view: number;
-  viewKept: number;
-  viewThroughGlass: number;
+  cos: Float64Array;
+  cosKept: Float64Array;
+  cosThroughGlass: Float64Array;
+  view: Float64Array;
+  viewKept: Float64Array;
+  viewThroughGlass: Float64Array;
   /** Sines of the tilt, to which the light of the horizon band goes. */
-  sin: number;
-  ground: number;
-  groundThroughGlass: number;
+  sin: Float64Array;
+  ground: Float64Array;
+  groundThroughGlass: Float64Array;
 }
 
 export const noSums = (): PointSums => ({
-  cos: 0,
-  cosKept: 0,
-  cosThroughGlass: 0,
-  view: 0,
-  viewKept: 0,
-  viewThroughGlass: 0,
-  sin: 0,
-  ground: 0,
-  groundThroughGlass: 0,
+  cos: new Float64Array(hoursPerYear),
+  cosKept: new Float64Array(hoursPerYear),
+  cosThroughGlass: new Float64Array(hoursPerYear),
+  view: new Float64Array(hoursPerYear),
+  viewKept: new Float64Array(hoursPerYear),
+  viewThroughGlass: new Float64Array(hoursPerYear),
+  sin: new Float64Array(hoursPerYear),
+  ground: new Float64Array(hoursPerYear),
+  groundThroughGlass: new Float64Array(hoursPerYear),
 });
 
 /** Sums over the points of an hour that count: those with the sun up, or all four in twilight. */
@@ -126,13 +126,13 @@ export function sumPoints(
     cosKept += cos * clear;
     cosThroughGlass += cos * clear * glassFactor(cos);
   }
-  sums.cos = cosSum;
-  sums.cosKept = cosKept;
-  sums.cosThroughGlass = cosThroughGlass;
-  sums.view = viewSum;
-  sums.viewKept = viewKept;
-  sums.viewThroughGlass = viewThroughGlass;
-  sums.sin = sinSum;
-  sums.ground = groundView;
-  sums.groundThroughGlass = groundThroughGlass;
+  sums.cos[h] = cosSum;
+  sums.cosKept[h] = cosKept;
+  sums.cosThroughGlass[h] = cosThroughGlass;
+  sums.view[h] = viewSum;
+  sums.viewKept[h] = viewKept;
+  sums.viewThroughGlass[h] = viewThroughGlass;
+  sums.sin[h] = sinSum;
+  sums.ground[h] = groundView;
+  sums.groundThroughGlass[h] = groundThroughGlass;
 }

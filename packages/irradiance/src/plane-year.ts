@@ -1,11 +1,11 @@
-import { hoursPerYear, radiansPerDegree as rad } from '@wintergap/ground';
+import { hoursPerYear } from '@wintergap/ground';
 import { partHour } from './hour-of-light.js';
 import { lowestAureoleCos, perezBrightness } from './perez-sky.js';
-import { checkPlane } from './plane-check.js';
-import type { Irradiance, PlaneSettings, Pointing } from './plane-input.js';
-import { noSums, type PointSums, sumPoints, unpointedPlane } from './plane-points.js';
+import { checkLight } from './plane-check.js';
+import type { GroundAndSky, Irradiance, PlaneSettings, Pointing } from './plane-input.js';
+import type { PointSums } from './plane-points.js';
+import { type PlaneView, planeView } from './plane-view.js';
 import type { SkyModel } from './sky-models.js';
-import { leavesAreOn } from './skyline.js';
 import { pointsPerHour, type SunYear } from './sun-year.js';
 
 /** Irradiance of a plane in each hour, W/m2, mean of the hour. effective = plane - skyline loss - glass loss. */
@@ -37,29 +37,34 @@ export function planeYear(
   sun: SunYear,
   irradiance: Irradiance,
   pointing: Pointing,
-  settings: PlaneSettings,
+  { skyline, ...settings }: PlaneSettings,
 ): PlaneYear {
-  checkPlane(irradiance, pointing, settings);
+  return planeYearOf(planeView(sun, pointing, skyline), irradiance, settings);
+}
+
+/**
+ * As `planeYear`, for a plane whose view is at hand: other weather years of the same plane share it.
+ *
+ * @throws OutOfRangeError when an array has a wrong length or a value outside its range
+ */
+export function planeYearOf(view: PlaneView, irradiance: Irradiance, settings: GroundAndSky): PlaneYear {
+  checkLight(irradiance, settings);
   const { ghiWm2, dniWm2, dhiWm2 } = irradiance;
-  const { skyModel, albedo, skyline } = settings;
-  const { upShare, meanCosZenith, extraterrestrialNormalWm2 } = sun;
+  const { skyModel, albedo } = settings;
+  const { upShare, meanCosZenith, extraterrestrialNormalWm2 } = view.sun;
   const year = darkPlaneYear();
   const light = new Float64Array(2);
   const brightness = new Float64Array(2);
-  const plane = unpointedPlane();
-  const sums = noSums();
 
   for (let h = 0; h < hoursPerYear; h++) {
     const ghi = ghiWm2[h]!;
     if (ghi <= 0) continue;
     const up = upShare[h]!;
-    const normal = extraterrestrialNormalWm2[h]!;
-    partHour(ghi, dniWm2[h]!, dhiWm2[h]!, up, meanCosZenith[h]!, normal, light);
-    const leafOn = skyline !== undefined && leavesAreOn(skyline.leaves, Math.floor(h / 24));
-    sumPoints(sums, plane, h, sun, pointing, skyline, leafOn);
+    partHour(ghi, dniWm2[h]!, dhiWm2[h]!, up, meanCosZenith[h]!, extraterrestrialNormalWm2[h]!, light);
+    view.look(h);
     const meanCosUp = up > 0 ? meanCosZenith[h]! / up : 0;
-    skyBrightness(skyModel, light[1]!, light[0]!, normal, meanCosUp, brightness);
-    postHour(year, h, sums, light, brightness, meanCosUp, up, ghi * albedo[h]!);
+    skyBrightness(skyModel, view, h, light, meanCosUp, brightness);
+    postHour(year, h, view.sums, light, brightness, meanCosUp, up, ghi * albedo[h]!);
   }
   return year;
 }
@@ -77,17 +82,21 @@ const darkPlaneYear = (): PlaneYear => ({
 /** Writes how bright the aureole and the horizon are, as shares of the diffuse light, into `brightness`. */
 function skyBrightness(
   skyModel: SkyModel,
-  diffuseWm2: number,
-  beamWm2: number,
-  normalWm2: number,
+  view: PlaneView,
+  h: number,
+  light: Float64Array,
   meanCosUp: number,
   brightness: Float64Array,
 ): void {
+  const beamWm2 = light[0]!;
+  const diffuseWm2 = light[1]!;
+  const normalWm2 = view.sun.extraterrestrialNormalWm2[h]!;
   brightness[0] = 0;
   brightness[1] = 0;
   if (skyModel === 'isotropic' || diffuseWm2 <= 0 || meanCosUp <= 0) return;
-  if (skyModel === 'perez') perezBrightness(diffuseWm2, beamWm2, normalWm2, Math.acos(meanCosUp) / rad, brightness);
-  else brightness[0] = Math.min(1, beamWm2 / normalWm2);
+  if (skyModel === 'perez') {
+    perezBrightness(diffuseWm2, beamWm2, normalWm2, view.zenithDeg[h]!, view.airMass[h]!, brightness);
+  } else brightness[0] = Math.min(1, beamWm2 / normalWm2);
   brightness[0]! *= Math.min(1, meanCosUp / lowestAureoleCos);
 }
 
@@ -102,25 +111,30 @@ function postHour(
   up: number,
   reflectedWm2: number,
 ): void {
+  const cos = sums.cos[h]!;
+  const cosKept = sums.cosKept[h]!;
+  const viewSum = sums.view[h]!;
+  const viewKept = sums.viewKept[h]!;
+  const groundView = sums.ground[h]!;
   const beam = light[0]!;
   const diffuse = light[1]!;
   const around = brightness[0]!;
   const points = up > 0 ? up * pointsPerHour : pointsPerHour;
   // W/m2 for each unit of the sums.
   const direct = beam / pointsPerHour + (meanCosUp > 0 ? (diffuse * around) / (meanCosUp * points) : 0);
-  const dome = Math.max(0, (diffuse * ((1 - around) * sums.view + brightness[1]! * sums.sin)) / points);
-  const domeShare = sums.view > 0 ? dome / sums.view : 0;
+  const dome = Math.max(0, (diffuse * ((1 - around) * viewSum + brightness[1]! * sums.sin[h]!)) / points);
+  const domeShare = viewSum > 0 ? dome / viewSum : 0;
   const fromGround = reflectedWm2 / points;
 
-  const beamWm2 = (beam / pointsPerHour) * sums.cos;
-  const skyWm2 = (direct - beam / pointsPerHour) * sums.cos + dome;
-  const groundWm2 = fromGround * sums.ground;
+  const beamWm2 = (beam / pointsPerHour) * cos;
+  const skyWm2 = (direct - beam / pointsPerHour) * cos + dome;
+  const groundWm2 = fromGround * groundView;
   const planeWm2 = beamWm2 + skyWm2 + groundWm2;
-  const skylineLossWm2 = direct * (sums.cos - sums.cosKept) + domeShare * (sums.view - sums.viewKept);
+  const skylineLossWm2 = direct * (cos - cosKept) + domeShare * (viewSum - viewKept);
   const glassLossWm2 =
-    direct * (sums.cosKept - sums.cosThroughGlass) +
-    domeShare * (sums.viewKept - sums.viewThroughGlass) +
-    fromGround * (sums.ground - sums.groundThroughGlass);
+    direct * (cosKept - sums.cosThroughGlass[h]!) +
+    domeShare * (viewKept - sums.viewThroughGlass[h]!) +
+    fromGround * (groundView - sums.groundThroughGlass[h]!);
   year.beamWm2[h] = beamWm2;
   year.skyWm2[h] = skyWm2;
   year.groundWm2[h] = groundWm2;

@@ -1,4 +1,12 @@
-import { type CompiledSkyline, compileSkyline, type PlaneYear, planeYear, usualLeaves } from '@wintergap/irradiance';
+import {
+  type CompiledSkyline,
+  compileSkyline,
+  type PlaneView,
+  type PlaneYear,
+  planeView,
+  planeYearOf,
+  usualLeaves,
+} from '@wintergap/irradiance';
 import { driveLoadW, fullCatch, hourlyTiltDeg, pointing, type SnowCatch, snowCover } from '@wintergap/mounts';
 import { fromSite, mountOf, type Site, type SiteArray } from '@wintergap/site';
 import type { WeatherYear } from '@wintergap/weather';
@@ -22,38 +30,72 @@ export function preparePlane(
   outdoors: Outdoors,
   prepared: PreparedCache,
 ): PreparedPlane {
-  const { place, calendarYear, ground, skyline, horizon, leaves, snow, sky } = site;
-  const { mount, height, losses } = site.arrays[i]!;
-  const around = [place, calendarYear, ground, skyline, horizon, leaves, snow, sky];
-  return prepared.get('plane', [identityOf(weather), around, mount, height, losses.glass], () =>
-    fromSite(site, `arrays[${i}]`, () => makePlane(site, i, weather, outdoors)),
+  const { ground, snow, sky } = site;
+  const { losses } = site.arrays[i]!;
+  const mounted = prepareMounted(site, i, weather, outdoors, prepared);
+  const around = [identityOf(weather), identityOf(mounted), ground, snow, sky];
+  return prepared.get('plane', [...around, losses.glass], () =>
+    fromSite(site, `arrays[${i}]`, () => makePlane(site, i, weather, outdoors, mounted)),
   );
 }
 
-function makePlane(site: Site, i: number, weather: WeatherYear, { sun, albedo, snowDepthM }: Outdoors): PreparedPlane {
+/** How an array stands: what it sees, and its drive. The same in all weather, unless its mount gives way to wind. */
+interface MountedPlane {
+  view: PlaneView;
+  /** Mean tilt of each hour, degrees. */
+  tiltDeg: Float64Array;
+  driveW: Float64Array | null;
+}
+
+function prepareMounted(
+  site: Site,
+  i: number,
+  weather: WeatherYear,
+  { sun }: Outdoors,
+  prepared: PreparedCache,
+): MountedPlane {
+  const { skyline, horizon, leaves, place } = site;
   const array = site.arrays[i]!;
-  const { mount, where } = fromSite(site, `arrays[${i}].mount`, () => {
-    const mount = mountOf(array.mount);
-    return { mount, where: pointing(mount, sun, weather.windMs) };
-  });
-  const behindGlass = planeYear(sun, weather, where, {
-    skyModel: site.sky,
-    albedo,
-    ...((site.skyline.length > 0 || site.horizon) && { skyline: skylineOf(site, array) }),
-  });
-  const plane = array.losses.glass ? behindGlass : withoutGlass(behindGlass);
+  const { mount: written, height } = array;
+  const stows = 'stowAbove' in written && written.stowAbove !== undefined;
+  const around = [identityOf(sun), skyline, horizon, leaves, place.latitude, stows ? identityOf(weather) : null];
+  return prepared.get('mounted', [...around, written, height], () =>
+    fromSite(site, `arrays[${i}]`, () => {
+      const { mount, where } = fromSite(site, `arrays[${i}].mount`, () => {
+        const mount = mountOf(written);
+        return { mount, where: pointing(mount, sun, weather.windMs) };
+      });
+      const obstructed = skyline.length > 0 || horizon;
+      return {
+        view: planeView(sun, where, obstructed ? skylineOf(site, array) : undefined),
+        tiltDeg: hourlyTiltDeg(where),
+        driveW: driveLoadW(mount, sun, where),
+      };
+    }),
+  );
+}
+
+function makePlane(
+  site: Site,
+  i: number,
+  weather: WeatherYear,
+  { albedo, snowDepthM }: Outdoors,
+  { view, tiltDeg, driveW }: MountedPlane,
+): PreparedPlane {
+  const behindGlass = planeYearOf(view, weather, { skyModel: site.sky, albedo });
+  const plane = site.arrays[i]!.losses.glass ? behindGlass : withoutGlass(behindGlass);
   const snowShare =
     site.snow.cover !== 'none' && snowDepthM
       ? snowCover({
           snowDepthM,
           planeWm2: plane.planeWm2,
-          tiltDeg: hourlyTiltDeg(where),
+          tiltDeg,
           airC: weather.airC,
           caught: snowCatchOf(site.snow),
           ...(site.snow.clearing && { clearing: { withinH: site.snow.clearing.within } }),
         })
       : null;
-  return { plane, snowShare, driveW: driveLoadW(mount, sun, where) };
+  return { plane, snowShare, driveW };
 }
 
 /** The site file's experience of snow on steep planes in the words of the mounts package. */

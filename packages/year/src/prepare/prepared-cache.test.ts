@@ -36,7 +36,7 @@ test.each([
     { 'arrays.0.module.noct': '47 degC', 'arrays.0.cellModel': 'noct' },
     ['cells', 'controller', 'dc', 'limits', 'module'],
   ],
-  [{ 'arrays.0.height': '9 m' }, ['cells', 'controller', 'dc', 'plane']],
+  [{ 'arrays.0.height': '9 m' }, ['cells', 'controller', 'dc', 'mounted', 'plane']],
   [{ 'inverter.idle': '30 W' }, ['loads']],
   [{ 'ground.albedo': 0.3 }, ['cells', 'controller', 'dc', 'ground', 'plane']],
 ])('%j makes anew only %j', (changes, made) => {
