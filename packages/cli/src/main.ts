@@ -1,24 +1,20 @@
 import { readFileSync } from 'node:fs';
 import { Command, CommanderError } from 'commander';
+import { addCarry } from './commands/carry.js';
+import { addCheck } from './commands/check.js';
+import { addCompare } from './commands/compare.js';
+import { addMount } from './commands/mount.js';
+import { addOutlook } from './commands/outlook.js';
+import { addSize } from './commands/size.js';
+import { addStart } from './commands/start.js';
+import { addSweep } from './commands/sweep.js';
+import { addTilt } from './commands/tilt.js';
+import { addWeather } from './commands/weather.js';
+import { addWeigh } from './commands/weigh.js';
+import { addYear } from './commands/year.js';
 import { exitCodes } from './exit-codes.js';
 import { reportFailure } from './failure.js';
 import { print, printError } from './print.js';
-
-/** The commands in the order of the help page. Each is loaded when it is asked for: most need but a part of the code. */
-const commands: Record<string, () => Promise<(program: Command) => void>> = {
-  year: async () => (await import('./commands/year.js')).addYear,
-  compare: async () => (await import('./commands/compare.js')).addCompare,
-  sweep: async () => (await import('./commands/sweep.js')).addSweep,
-  size: async () => (await import('./commands/size.js')).addSize,
-  outlook: async () => (await import('./commands/outlook.js')).addOutlook,
-  carry: async () => (await import('./commands/carry.js')).addCarry,
-  weigh: async () => (await import('./commands/weigh.js')).addWeigh,
-  mount: async () => (await import('./commands/mount.js')).addMount,
-  tilt: async () => (await import('./commands/tilt.js')).addTilt,
-  check: async () => (await import('./commands/check.js')).addCheck,
-  weather: async () => (await import('./commands/weather.js')).addWeather,
-  start: async () => (await import('./commands/start.js')).addStart,
-};
 
 // Whoever reads the output may stop reading, as `head` does: that is no fault.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
@@ -37,10 +33,20 @@ const program = new Command('wintergap')
   .showSuggestionAfterError()
   .configureHelp({ helpWidth: 80 });
 
-const asked = process.argv[2] ?? '';
-// For the help page, and to suggest what a misspelled command meant, all are needed.
-const wanted = Object.hasOwn(commands, asked) ? [asked] : Object.keys(commands);
-for (const name of wanted) (await commands[name]!())(program);
+// In the order of the help page. What a command does is loaded when it runs: help, and what is wrong on the command line,
+// are told without any of it.
+addYear(program);
+addCompare(program);
+addSweep(program);
+addSize(program);
+addOutlook(program);
+addCarry(program);
+addWeigh(program);
+addMount(program);
+addTilt(program);
+addCheck(program);
+addWeather(program);
+addStart(program);
 
 try {
   await program.parseAsync();

@@ -1,23 +1,7 @@
 import { weatherLine } from '@wintergap/report';
-import { acceptingWeather, loadSite, type Site, type SiteFile } from '@wintergap/site';
+import type { Site } from '@wintergap/site';
 import type { WeatherJudgement } from '@wintergap/weather';
 import { siteWeather } from '@wintergap/year';
-
-/** The option of every command that runs years. */
-export interface AcceptWeather {
-  acceptWeather?: boolean;
-}
-
-export const acceptWeather = [
-  '--accept-weather',
-  'go on with weather that is rejected; a warning then stands first',
-] as const;
-
-/** The site file, whose weather may be rejected where the user insists. */
-export function loadAccepting(file: string, options: AcceptWeather): SiteFile {
-  const site = loadSite(file);
-  return options.acceptWeather ? acceptingWeather(site) : site;
-}
 
 /**
  * Whether a design's weather can be trusted, found out before anything is run.

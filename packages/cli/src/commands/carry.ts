@@ -1,20 +1,8 @@
-import { carryText, commonRivalsText } from '@wintergap/report';
-import { carrySummary, studyCarry } from '@wintergap/seasonal';
-import { designOf } from '@wintergap/site';
-import { commonRivals } from '@wintergap/study';
 import type { Command } from 'commander';
-import { addCommonYearsOptions, type CommonYearsOptions, commonWish } from '../common-years.js';
-import { exitCodes } from '../exit-codes.js';
-import { print } from '../print.js';
-import { countProgress } from '../progress.js';
-import { unitsOption } from '../units-option.js';
-import { type AcceptWeather, acceptWeather, loadAccepting, trustJson, trustOf, withTrust } from '../weather-trust.js';
-
-interface CarryOptions extends AcceptWeather, CommonYearsOptions {
-  variant?: string;
-  json?: boolean;
-  units?: string;
-}
+import { acceptWeather } from '../accept-weather.js';
+import type { CarryOptions } from '../answers/carry.js';
+import { addCommonYearsOptions } from '../common-years-options.js';
+import { openSite } from '../open-site.js';
 
 const help = `
 The site file may say what store, and at what prices; without them the store is
@@ -46,26 +34,8 @@ export function addCarry(program: Command): void {
   addCommonYearsOptions(command)
     .addHelpText('after', help)
     .action(async (file: string, options: CarryOptions) => {
-      const site = loadAccepting(file, options);
-      const units = unitsOption(options.units, site.base.units);
-      const trust = trustOf(designOf(site, options.variant));
-      const progress = countProgress('years at most');
-      try {
-        const study = studyCarry(site, options.variant, progress.reached);
-        const rivals = await commonRivals(study, commonWish(options));
-        const page = [carryText(study, units), rivals ? commonRivalsText(rivals) : ''].filter((part) => part !== '');
-        const answer = options.json
-          ? JSON.stringify(
-              { ...carrySummary(study), commonRivals: rivals?.common ?? null, trust: trustJson(trust) },
-              null,
-              2,
-            )
-          : withTrust(trust, page.join('\n\n'));
-        progress.stop();
-        print(`${answer}\n`);
-        if (!study.judged.judgement.size.closes && !study.closing?.closes) process.exitCode = exitCodes.no;
-      } finally {
-        progress.stop();
-      }
+      const site = await openSite(file, options);
+      const { answerCarry } = await import('../answers/carry.js');
+      return answerCarry(site, options);
     });
 }

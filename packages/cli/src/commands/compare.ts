@@ -1,39 +1,8 @@
-import { compareHtml, compareText, costText, type NamedYear, whyText } from '@wintergap/report';
-import { lifeCycleOfYear, readCosts } from '@wintergap/seasonal';
-import { inputFiles } from '@wintergap/site';
-import {
-  reasonRuns,
-  rerunOf,
-  type SnowRange,
-  snowCovers,
-  snowRange,
-  type VariantReasons,
-  variantReasons,
-} from '@wintergap/study';
-import { contractOf } from '@wintergap/tally';
-import { PreparedCache } from '@wintergap/year';
 import type { Command } from 'commander';
-import {
-  addCommonYearsOptions,
-  type CommonYearsOptions,
-  commonJson,
-  commonWish,
-  commonYearsOf,
-} from '../common-years.js';
-import { checkOutputs } from '../output-place.js';
-import { print } from '../print.js';
-import { countProgress } from '../progress.js';
-import { runDesigns } from '../run-designs.js';
-import { unitsOption } from '../units-option.js';
-import { type AcceptWeather, acceptWeather, loadAccepting } from '../weather-trust.js';
-import { writeWhole } from '../whole-file.js';
-
-interface CompareOptions extends CommonYearsOptions, AcceptWeather {
-  why?: boolean;
-  json?: boolean;
-  html?: string;
-  units?: string;
-}
+import { acceptWeather } from '../accept-weather.js';
+import type { CompareOptions } from '../answers/compare.js';
+import { addCommonYearsOptions } from '../common-years-options.js';
+import { openSite } from '../open-site.js';
 
 export function addCompare(program: Command): void {
   const command = program
@@ -48,62 +17,8 @@ export function addCompare(program: Command): void {
   addCommonYearsOptions(command)
     .addHelpText('after', '\nExample:\n  wintergap compare examples/kettle-pond.yaml')
     .action(async (file: string, options: CompareOptions) => {
-      const site = loadAccepting(file, options);
-      const units = unitsOption(options.units, site.base.units);
-      const costs = readCosts(site);
-      checkOutputs({ '--html': options.html }, inputFiles(site));
-      const prepared = new PreparedCache();
-      const designs = runDesigns(site, prepared);
-      const sites = designs.map(({ name, result }) => ({ name, site: result.site }));
-      const common = await commonYearsOf(sites, options);
-      const buildable = sites.filter(({ name }) => !common.leftOut.includes(name));
-      const snow =
-        buildable.length > 0 && snowCovers(designs.map(({ result }) => result))
-          ? await snowRange(buildable, common.leaders, commonWish(options))
-          : null;
-      if (options.html) writeWhole(options.html, await compareHtml(designs, common, units, snow), inputFiles(site));
-      const reasons = options.why ? reasonsOf(designs, prepared) : null;
-      if (options.json && reasons) print(`${JSON.stringify(reasons, null, 2)}\n`);
-      else if (options.json) {
-        const summaries = designs.map(({ name, result }, d) => [
-          name,
-          {
-            ...contractOf(result.summary),
-            common: { ...commonJson(common, common.designs[d]!), ...snowJson(snow, name) },
-          },
-        ]);
-        print(`${JSON.stringify(Object.fromEntries(summaries), null, 2)}\n`);
-      } else {
-        print(`${compareText(designs, common, units, snow)}\n`);
-        if (costs) {
-          const priced = designs.map(({ name, result }) => ({ name, cost: lifeCycleOfYear(result, costs) }));
-          print(`\n${costText(priced, costs.years, units)}\n`);
-        }
-        if (reasons) print(`\n${whyText(reasons, units)}\n`);
-      }
+      const site = await openSite(file, options);
+      const { answerCompare } = await import('../answers/compare.js');
+      return answerCompare(site, options);
     });
-}
-
-/** Whether a design leads in the extremes of snow, and whatever the snow does. */
-const snowJson = (snow: SnowRange | null, name: string) =>
-  snow && {
-    leadsWithoutSnow: snow.none.leaders.includes(name),
-    leadsFullyCovered: snow.full.leaders.includes(name),
-    leadsWhateverSnowDoes: snow.steady.includes(name),
-  };
-
-function reasonsOf([base, ...variants]: readonly NamedYear[], prepared: PreparedCache): VariantReasons[] {
-  if (!base) return [];
-  const designs = [base, ...variants] as const;
-  const progress = countProgress('years');
-  const of = reasonRuns(designs);
-  let done = 0;
-  try {
-    return variantReasons(
-      designs,
-      rerunOf(() => progress.reached(++done, of), prepared),
-    );
-  } finally {
-    progress.stop();
-  }
 }

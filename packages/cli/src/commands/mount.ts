@@ -1,20 +1,8 @@
-import { OutOfRangeError } from '@wintergap/ground';
-import { mountText } from '@wintergap/report';
-import { readCosts } from '@wintergap/seasonal';
-import { designOf } from '@wintergap/site';
-import { type MountStudy, mountStudy } from '@wintergap/study';
 import type { Command } from 'commander';
-import { addCommonYearsOptions, type CommonYearsOptions, commonWish } from '../common-years.js';
-import { InputError } from '../input-error.js';
-import { print } from '../print.js';
-import { countProgress } from '../progress.js';
-import { type AcceptWeather, acceptWeather, loadAccepting, trustJson, trustOf, withTrust } from '../weather-trust.js';
-
-interface MountOptions extends AcceptWeather, CommonYearsOptions {
-  array?: string;
-  variant?: string;
-  json?: boolean;
-}
+import { acceptWeather } from '../accept-weather.js';
+import type { MountOptions } from '../answers/mount.js';
+import { addCommonYearsOptions } from '../common-years-options.js';
+import { openSite } from '../open-site.js';
 
 export function addMount(program: Command): void {
   const command = program
@@ -28,24 +16,8 @@ export function addMount(program: Command): void {
   addCommonYearsOptions(command)
     .addHelpText('after', '\nExample:\n  wintergap mount examples/kettle-pond.yaml')
     .action(async (file: string, options: MountOptions) => {
-      const site = loadAccepting(file, options);
-      const design = designOf(site, options.variant);
-      const costs = readCosts(site);
-      const trust = trustOf(design);
-      const wish = commonWish(options);
-      const progress = countProgress('years');
-      let study: MountStudy;
-      try {
-        study = await mountStudy(design, options.array, costs, { ...wish, onYear: progress.reached });
-      } catch (error) {
-        if (!(error instanceof OutOfRangeError)) throw error;
-        throw new InputError(`--array${options.array ? ` ${options.array}` : ''}: ${error.message}`);
-      } finally {
-        progress.stop();
-      }
-      if (options.json) {
-        const document = { weather: trustJson(trust), ...study };
-        print(`${JSON.stringify(document, null, 2)}\n`);
-      } else print(`${withTrust(trust, mountText(study))}\n`);
+      const site = await openSite(file, options);
+      const { answerMount } = await import('../answers/mount.js');
+      return answerMount(site, options);
     });
 }

@@ -1,20 +1,7 @@
-import { sizeText } from '@wintergap/report';
-import { readSize, type SizeAnswer, sizeDesign } from '@wintergap/study';
-import { contractOf } from '@wintergap/tally';
-import type { WeatherJudgement } from '@wintergap/weather';
-import { PreparedCache } from '@wintergap/year';
 import type { Command } from 'commander';
-import { type CommonYearsOptions, commonWish } from '../common-years.js';
-import { exitCodes } from '../exit-codes.js';
-import { print } from '../print.js';
-import { countProgress } from '../progress.js';
-import { unitsOption } from '../units-option.js';
-import { type AcceptWeather, acceptWeather, loadAccepting, trustJson, trustOf, withTrust } from '../weather-trust.js';
-
-interface SizeOptions extends AcceptWeather, Pick<CommonYearsOptions, 'years' | 'seed'> {
-  json?: boolean;
-  units?: string;
-}
+import { acceptWeather } from '../accept-weather.js';
+import type { SizeOptions } from '../answers/size.js';
+import { openSite } from '../open-site.js';
 
 const help = `
 The site file says what may be chosen, what must be met and what is to be least:
@@ -46,30 +33,9 @@ export function addSize(program: Command): void {
     .option('--json', 'print one JSON document')
     .option('--units <system>', 'metric or us, instead of what the site file says')
     .addHelpText('after', help)
-    .action((file: string, options: SizeOptions) => {
-      const site = loadAccepting(file, options);
-      const question = readSize(site, commonWish(options));
-      const units = unitsOption(options.units, site.base.units);
-      const trust = trustOf(site.base);
-      const progress = countProgress('designs at most');
-      let answer: SizeAnswer;
-      try {
-        answer = sizeDesign(site, question, new PreparedCache(), progress.reached);
-      } finally {
-        progress.stop();
-      }
-      print(`${options.json ? sizeJson(answer, trust) : withTrust(trust, sizeText(answer, units))}\n`);
-      if (!answer.met) process.exitCode = exitCodes.no;
+    .action(async (file: string, options: SizeOptions) => {
+      const site = await openSite(file, options);
+      const { answerSize } = await import('../answers/size.js');
+      return answerSize(site, options);
     });
-}
-
-/** The answer with its year as a summary only. */
-function sizeJson({ year, question, ...answer }: SizeAnswer, trust: WeatherJudgement): string {
-  const { axes, ...asked } = question;
-  const choose = Object.fromEntries(axes.map(({ path, values }) => [path, values]));
-  return JSON.stringify(
-    { ...answer, question: { choose, ...asked }, summary: contractOf(year.summary), trust: trustJson(trust) },
-    null,
-    2,
-  );
 }

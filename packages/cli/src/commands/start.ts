@@ -1,13 +1,4 @@
-import { existsSync, mkdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import type { Command } from 'commander';
-import { InputError } from '../input-error.js';
-import { print } from '../print.js';
-import { writeWhole } from '../whole-file.js';
-
-const root = new URL('../../../', import.meta.url);
-const exampleText = () => readFileSync(new URL('examples/kettle-pond.yaml', root), 'utf8');
-const weatherText = () => readFileSync(new URL('data-demo/kettle-pond.csv', root), 'utf8');
 
 export function addStart(program: Command): void {
   program
@@ -15,32 +6,5 @@ export function addStart(program: Command): void {
     .description('a commented site file and demo weather to edit')
     .argument('<folder>', 'where to put them; made if it is not there')
     .addHelpText('after', '\nExample:\n  wintergap start my-place && wintergap year my-place/site.yaml')
-    .action((folder: string) => {
-      const site = join(folder, 'site.yaml');
-      const weather = join(folder, 'kettle-pond.csv');
-      for (const path of [site, weather]) {
-        if (existsSync(path))
-          throw new InputError(`${path}: is already there and is left as it is; name another folder`);
-      }
-      makeFolder(folder);
-      writeWhole(weather, weatherText());
-      writeWhole(
-        site,
-        exampleText()
-          .replace(/^weather: .*$/m, 'weather: kettle-pond.csv')
-          .replace(/^# Run: .*\n/m, ''),
-      );
-      print(`${site}: an invented place to edit; ${weather}: its invented weather.\nNext: wintergap year ${site}\n`);
-    });
-}
-
-function makeFolder(folder: string): void {
-  if (existsSync(folder)) return;
-  try {
-    mkdirSync(folder);
-  } catch (error) {
-    throw new InputError(
-      `${folder}: cannot be made: ${(error as Error).message}; name a folder within one that is there`,
-    );
-  }
+    .action(async (folder: string) => (await import('../answers/start.js')).answerStart(folder));
 }

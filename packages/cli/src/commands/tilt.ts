@@ -1,22 +1,8 @@
-import { OutOfRangeError } from '@wintergap/ground';
-import { tiltText } from '@wintergap/report';
-import { designOf } from '@wintergap/site';
-import { type BestTilts, bestTilts } from '@wintergap/study';
 import type { Command } from 'commander';
-import { addCommonYearsOptions, type CommonYearsOptions, commonWish } from '../common-years.js';
-import { InputError } from '../input-error.js';
-import { print } from '../print.js';
-import { countProgress } from '../progress.js';
-import { unitsOption } from '../units-option.js';
-import { type AcceptWeather, acceptWeather, loadAccepting, trustJson, trustOf, withTrust } from '../weather-trust.js';
-
-interface TiltOptions extends AcceptWeather, CommonYearsOptions {
-  array?: string;
-  months?: string;
-  variant?: string;
-  json?: boolean;
-  units?: string;
-}
+import { acceptWeather } from '../accept-weather.js';
+import type { TiltOptions } from '../answers/tilt.js';
+import { addCommonYearsOptions } from '../common-years-options.js';
+import { openSite } from '../open-site.js';
 
 export function addTilt(program: Command): void {
   const command = program
@@ -32,37 +18,8 @@ export function addTilt(program: Command): void {
   addCommonYearsOptions(command)
     .addHelpText('after', '\nExample:\n  wintergap tilt examples/kettle-pond.yaml --months 11,12,1')
     .action(async (file: string, options: TiltOptions) => {
-      const design = designOf(loadAccepting(file, options), options.variant);
-      const units = unitsOption(options.units, design.units);
-      const months = monthsOption(options.months);
-      const trust = trustOf(design);
-      const progress = countProgress('years');
-      let tilts: BestTilts;
-      try {
-        const wish = { ...commonWish(options), onYear: progress.reached };
-        tilts = await asInputError(options.array, () => bestTilts(design, options.array, months, wish));
-      } finally {
-        progress.stop();
-      }
-      print(
-        `${options.json ? JSON.stringify({ ...tilts, trust: trustJson(trust) }, null, 2) : withTrust(trust, tiltText(tilts, units))}\n`,
-      );
+      const site = await openSite(file, options);
+      const { answerTilt } = await import('../answers/tilt.js');
+      return answerTilt(site, options);
     });
-}
-
-function monthsOption(list: string | undefined): number[] | undefined {
-  if (list === undefined) return undefined;
-  const months = [...new Set(list.split(',').map((month) => Number(month.trim() || Number.NaN)))];
-  if (months.every((month) => Number.isInteger(month) && month >= 1 && month <= 12)) return months;
-  throw new InputError(`--months ${list}: expected months from 1 to 12 with commas between, such as 11,12,1`);
-}
-
-/** An array that is not there, or has no tilt, is wrong use of the program. */
-async function asInputError<Result>(array: string | undefined, make: () => Promise<Result>): Promise<Result> {
-  try {
-    return await make();
-  } catch (error) {
-    if (error instanceof OutOfRangeError) throw new InputError(`--array${array ? ` ${array}` : ''}: ${error.message}`);
-    throw error;
-  }
 }

@@ -1,19 +1,8 @@
-import { weighText } from '@wintergap/report';
-import { readCosts } from '@wintergap/seasonal';
-import { designOf } from '@wintergap/site';
-import { type SiteWeights, weighSite } from '@wintergap/study';
 import type { Command } from 'commander';
-import { addCommonYearsOptions, type CommonYearsOptions, commonWish } from '../common-years.js';
-import { print } from '../print.js';
-import { countProgress } from '../progress.js';
-import { unitsOption } from '../units-option.js';
-import { type AcceptWeather, acceptWeather, loadAccepting, trustJson, trustOf, withTrust } from '../weather-trust.js';
-
-interface WeighOptions extends CommonYearsOptions, AcceptWeather {
-  variant?: string;
-  json?: boolean;
-  units?: string;
-}
+import { acceptWeather } from '../accept-weather.js';
+import type { WeighOptions } from '../answers/weigh.js';
+import { addCommonYearsOptions } from '../common-years-options.js';
+import { openSite } from '../open-site.js';
 
 export function addWeigh(program: Command): void {
   const command = program
@@ -27,20 +16,8 @@ export function addWeigh(program: Command): void {
   addCommonYearsOptions(command)
     .addHelpText('after', '\nExample:\n  wintergap weigh examples/kettle-pond.yaml')
     .action(async (file: string, options: WeighOptions) => {
-      const site = loadAccepting(file, options);
-      const design = designOf(site, options.variant);
-      const bankPerKWh = readCosts(site)?.bankPerKWh ?? null;
-      const units = unitsOption(options.units, design.units);
-      const trust = trustOf(design);
-      const progress = countProgress('years');
-      let weights: SiteWeights;
-      try {
-        weights = await weighSite(design, { ...commonWish(options), onYear: progress.reached }, bankPerKWh);
-      } finally {
-        progress.stop();
-      }
-      print(
-        `${options.json ? JSON.stringify({ ...weights, trust: trustJson(trust) }, null, 2) : withTrust(trust, weighText(weights, units))}\n`,
-      );
+      const site = await openSite(file, options);
+      const { answerWeigh } = await import('../answers/weigh.js');
+      return answerWeigh(site, options);
     });
 }

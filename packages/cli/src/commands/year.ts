@@ -1,30 +1,8 @@
-import { dayOfDate } from '@wintergap/ground';
-import type { UnitSystem } from '@wintergap/quantity';
-import { dayText, headline, ledgerCsv, lossesText, yearHtml, yearText } from '@wintergap/report';
-import { changedDesign, designOf, inputFiles, type SiteFile, takenAs } from '@wintergap/site';
-import type { CommonAnswer } from '@wintergap/study';
-import { contractOf } from '@wintergap/tally';
-import { arrayLosses, simulateSite, type YearResult } from '@wintergap/year';
 import type { Command } from 'commander';
-import { addCommonYearsOptions, type CommonYearsOptions, commonJson, commonYearsOf } from '../common-years.js';
-import { InputError } from '../input-error.js';
-import { checkOutputs } from '../output-place.js';
-import { print } from '../print.js';
-import { unitsOption } from '../units-option.js';
-import { type AcceptWeather, acceptWeather, loadAccepting, withTrust } from '../weather-trust.js';
-import { writeWhole } from '../whole-file.js';
-
-interface YearOptions extends CommonYearsOptions, AcceptWeather {
-  variant?: string;
-  json?: boolean;
-  csv?: string;
-  html?: string;
-  quiet?: boolean;
-  day?: string;
-  losses?: boolean;
-  age?: string;
-  units?: string;
-}
+import { acceptWeather } from '../accept-weather.js';
+import type { YearOptions } from '../answers/year.js';
+import { addCommonYearsOptions } from '../common-years-options.js';
+import { openSite } from '../open-site.js';
 
 export function addYear(program: Command): void {
   const command = program
@@ -44,61 +22,8 @@ export function addYear(program: Command): void {
   addCommonYearsOptions(command)
     .addHelpText('after', '\nExample:\n  wintergap year examples/kettle-pond.yaml --csv ledger.csv')
     .action(async (file: string, options: YearOptions) => {
-      const site = loadAccepting(file, options);
-      const design = designOf(site, options.variant);
-      const aged = options.age === undefined ? design : agedDesign(site, options.age, options.variant);
-      const units = unitsOption(options.units, design.units);
-      const day = options.day === undefined ? null : dayOption(options.day);
-      checkOutputs({ '--csv': options.csv, '--html': options.html }, inputFiles(site));
-      const result = simulateSite(aged);
-      if (options.csv) writeWhole(options.csv, ledgerCsv(result.ledger), inputFiles(site));
-      // A day, and where the energy goes, are those of the file's year: nothing more is run for them.
-      const common =
-        options.html || (!options.losses && day === null)
-          ? await commonYearsOf([{ name: options.variant ?? 'base', site: aged }], options)
-          : undefined;
-      if (options.html) {
-        const settings = {
-          ...(options.variant !== undefined && { variant: options.variant }),
-          ...(common && { common }),
-        };
-        writeWhole(options.html, await yearHtml(result, units, settings), inputFiles(site));
-      }
-      if (options.losses) printLosses(result, options.json, units);
-      else if (day !== null) print(`${withTrust(result.weather.judgement, dayText(result, day, units))}\n`);
-      else if (options.json) print(`${yearJson(result, common!)}\n`);
-      else print(`${(options.quiet ? headline : yearText)(result, units, common)}\n`);
+      const site = await openSite(file, options);
+      const { answerYear } = await import('../answers/year.js');
+      return answerYear(site, options);
     });
-}
-
-function yearJson(result: YearResult, common: CommonAnswer): string {
-  const document = {
-    ...contractOf(result.summary),
-    takenAs: takenAs(result.site),
-    common: commonJson(common, common.designs[0]!),
-  };
-  return JSON.stringify(document, null, 2);
-}
-
-function printLosses(result: YearResult, asJson: boolean | undefined, units: UnitSystem): void {
-  const losses = arrayLosses(result);
-  if (!asJson) print(`${withTrust(result.weather.judgement, lossesText(result.site.name, losses, units))}\n`);
-  else {
-    // Monthly arrays as lists, not as mappings of twelve numbered keys.
-    const asList = (_key: string, value: unknown) => (value instanceof Float64Array ? Array.from(value) : value);
-    print(`${JSON.stringify(losses, asList, 2)}\n`);
-  }
-}
-
-function agedDesign(site: SiteFile, years: string, variant: string | undefined) {
-  if (!(Number(years) >= 0 && Number(years) <= 60)) {
-    throw new InputError(`--age ${years}: expected the bank's age in years, 0 to 60`);
-  }
-  return changedDesign(site, { 'bank.age': `${Number(years)} years` }, variant);
-}
-
-function dayOption(date: string): number {
-  const day = dayOfDate(date);
-  if (day === null) throw new InputError(`--day ${date}: expected a date as MM-DD, such as 12-21`);
-  return day;
 }

@@ -1,0 +1,41 @@
+import { carryText, commonRivalsText } from '@wintergap/report';
+import { carrySummary, studyCarry } from '@wintergap/seasonal';
+import { designOf, type SiteFile } from '@wintergap/site';
+import { commonRivals } from '@wintergap/study';
+import type { AcceptWeather } from '../accept-weather.js';
+import { commonWish } from '../common-years.js';
+import type { CommonYearsOptions } from '../common-years-options.js';
+import { exitCodes } from '../exit-codes.js';
+import { print } from '../print.js';
+import { countProgress } from '../progress.js';
+import { unitsOption } from '../units-option.js';
+import { trustJson, trustOf, withTrust } from '../weather-trust.js';
+
+export interface CarryOptions extends AcceptWeather, CommonYearsOptions {
+  variant?: string;
+  json?: boolean;
+  units?: string;
+}
+
+export async function answerCarry(site: SiteFile, options: CarryOptions): Promise<void> {
+  const units = unitsOption(options.units, site.base.units);
+  const trust = trustOf(designOf(site, options.variant));
+  const progress = countProgress('years at most');
+  try {
+    const study = studyCarry(site, options.variant, progress.reached);
+    const rivals = await commonRivals(study, commonWish(options));
+    const page = [carryText(study, units), rivals ? commonRivalsText(rivals) : ''].filter((part) => part !== '');
+    const answer = options.json
+      ? JSON.stringify(
+          { ...carrySummary(study), commonRivals: rivals?.common ?? null, trust: trustJson(trust) },
+          null,
+          2,
+        )
+      : withTrust(trust, page.join('\n\n'));
+    progress.stop();
+    print(`${answer}\n`);
+    if (!study.judged.judgement.size.closes && !study.closing?.closes) process.exitCode = exitCodes.no;
+  } finally {
+    progress.stop();
+  }
+}

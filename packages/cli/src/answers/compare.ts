@@ -1,0 +1,89 @@
+import { compareHtml, compareText, costText, type NamedYear, whyText } from '@wintergap/report';
+import { lifeCycleOfYear, readCosts } from '@wintergap/seasonal';
+import { inputFiles, type SiteFile } from '@wintergap/site';
+import {
+  reasonRuns,
+  rerunOf,
+  type SnowRange,
+  snowCovers,
+  snowRange,
+  type VariantReasons,
+  variantReasons,
+} from '@wintergap/study';
+import { contractOf } from '@wintergap/tally';
+import { PreparedCache } from '@wintergap/year';
+import type { AcceptWeather } from '../accept-weather.js';
+import { commonJson, commonWish, commonYearsOf } from '../common-years.js';
+import type { CommonYearsOptions } from '../common-years-options.js';
+import { checkOutputs } from '../output-place.js';
+import { print } from '../print.js';
+import { countProgress } from '../progress.js';
+import { runDesigns } from '../run-designs.js';
+import { unitsOption } from '../units-option.js';
+import { writeWhole } from '../whole-file.js';
+
+export interface CompareOptions extends CommonYearsOptions, AcceptWeather {
+  why?: boolean;
+  json?: boolean;
+  html?: string;
+  units?: string;
+}
+
+export async function answerCompare(site: SiteFile, options: CompareOptions): Promise<void> {
+  const units = unitsOption(options.units, site.base.units);
+  const costs = readCosts(site);
+  checkOutputs({ '--html': options.html }, inputFiles(site));
+  const prepared = new PreparedCache();
+  const designs = runDesigns(site, prepared);
+  const sites = designs.map(({ name, result }) => ({ name, site: result.site }));
+  const common = await commonYearsOf(sites, options);
+  const buildable = sites.filter(({ name }) => !common.leftOut.includes(name));
+  const snow =
+    buildable.length > 0 && snowCovers(designs.map(({ result }) => result))
+      ? await snowRange(buildable, common.leaders, commonWish(options))
+      : null;
+  if (options.html) writeWhole(options.html, await compareHtml(designs, common, units, snow), inputFiles(site));
+  const reasons = options.why ? reasonsOf(designs, prepared) : null;
+  if (options.json && reasons) print(`${JSON.stringify(reasons, null, 2)}\n`);
+  else if (options.json) {
+    const summaries = designs.map(({ name, result }, d) => [
+      name,
+      {
+        ...contractOf(result.summary),
+        common: { ...commonJson(common, common.designs[d]!), ...snowJson(snow, name) },
+      },
+    ]);
+    print(`${JSON.stringify(Object.fromEntries(summaries), null, 2)}\n`);
+  } else {
+    print(`${compareText(designs, common, units, snow)}\n`);
+    if (costs) {
+      const priced = designs.map(({ name, result }) => ({ name, cost: lifeCycleOfYear(result, costs) }));
+      print(`\n${costText(priced, costs.years, units)}\n`);
+    }
+    if (reasons) print(`\n${whyText(reasons, units)}\n`);
+  }
+}
+
+/** Whether a design leads in the extremes of snow, and whatever the snow does. */
+const snowJson = (snow: SnowRange | null, name: string) =>
+  snow && {
+    leadsWithoutSnow: snow.none.leaders.includes(name),
+    leadsFullyCovered: snow.full.leaders.includes(name),
+    leadsWhateverSnowDoes: snow.steady.includes(name),
+  };
+
+function reasonsOf([base, ...variants]: readonly NamedYear[], prepared: PreparedCache): VariantReasons[] {
+  if (!base) return [];
+  const designs = [base, ...variants] as const;
+  const progress = countProgress('years');
+  const of = reasonRuns(designs);
+  let done = 0;
+  try {
+    return variantReasons(
+      designs,
+      rerunOf(() => progress.reached(++done, of), prepared),
+    );
+  } finally {
+    progress.stop();
+  }
+}

@@ -1,0 +1,39 @@
+import { OutOfRangeError } from '@wintergap/ground';
+import { mountText } from '@wintergap/report';
+import { readCosts } from '@wintergap/seasonal';
+import { designOf, type SiteFile } from '@wintergap/site';
+import { type MountStudy, mountStudy } from '@wintergap/study';
+import type { AcceptWeather } from '../accept-weather.js';
+import { commonWish } from '../common-years.js';
+import type { CommonYearsOptions } from '../common-years-options.js';
+import { InputError } from '../input-error.js';
+import { print } from '../print.js';
+import { countProgress } from '../progress.js';
+import { trustJson, trustOf, withTrust } from '../weather-trust.js';
+
+export interface MountOptions extends AcceptWeather, CommonYearsOptions {
+  array?: string;
+  variant?: string;
+  json?: boolean;
+}
+
+export async function answerMount(site: SiteFile, options: MountOptions): Promise<void> {
+  const design = designOf(site, options.variant);
+  const costs = readCosts(site);
+  const trust = trustOf(design);
+  const wish = commonWish(options);
+  const progress = countProgress('years');
+  let study: MountStudy;
+  try {
+    study = await mountStudy(design, options.array, costs, { ...wish, onYear: progress.reached });
+  } catch (error) {
+    if (!(error instanceof OutOfRangeError)) throw error;
+    throw new InputError(`--array${options.array ? ` ${options.array}` : ''}: ${error.message}`);
+  } finally {
+    progress.stop();
+  }
+  if (options.json) {
+    const document = { weather: trustJson(trust), ...study };
+    print(`${JSON.stringify(document, null, 2)}\n`);
+  } else print(`${withTrust(trust, mountText(study))}\n`);
+}

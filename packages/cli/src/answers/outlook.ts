@@ -1,0 +1,52 @@
+import { availableParallelism } from 'node:os';
+import { outlookText } from '@wintergap/report';
+import { designOf } from '@wintergap/site';
+import { type Outlook, type OutlookWish, outlookOf, outlookWeather } from '@wintergap/study';
+import type { AcceptWeather } from '../accept-weather.js';
+import { InputError } from '../input-error.js';
+import { loadAccepting } from '../load-accepting.js';
+import { print } from '../print.js';
+import { countProgress } from '../progress.js';
+import { unitsOption } from '../units-option.js';
+import { trustJson, trustOf, withTrust } from '../weather-trust.js';
+import { wholeOption } from '../whole-option.js';
+
+export interface OutlookOptions extends AcceptWeather {
+  years?: string;
+  seed: string;
+  spread?: string;
+  workers?: string;
+  variant?: string;
+  json?: boolean;
+  units?: string;
+}
+
+export async function answerOutlook(file: string, options: OutlookOptions): Promise<void> {
+  const wish: OutlookWish = {
+    ...(options.years !== undefined && { years: wholeOption('--years', options.years, 1, 10_000) }),
+    seed: wholeOption('--seed', options.seed, 0, 2 ** 32),
+    ...(options.spread !== undefined && { spread: spreadOption(options.spread) }),
+  };
+  const workers =
+    options.workers === undefined ? availableParallelism() : wholeOption('--workers', options.workers, 1, 256);
+  const site = designOf(loadAccepting(file, options), options.variant);
+  const units = unitsOption(options.units, site.units);
+  const trust = trustOf(site);
+  const progress = countProgress('years');
+  let outlook: Outlook;
+  try {
+    const task = { site, weather: outlookWeather(site, wish) };
+    outlook = await outlookOf(task, { workers, onYear: progress.reached });
+  } finally {
+    progress.stop();
+  }
+  print(
+    `${options.json ? JSON.stringify({ ...outlook, trust: trustJson(trust) }, null, 2) : withTrust(trust, outlookText(outlook, units))}\n`,
+  );
+}
+
+function spreadOption(text: string): number {
+  const factor = Number(text);
+  if (text.trim() !== '' && factor >= 0 && factor <= 3) return factor;
+  throw new InputError(`--spread: expected a number from 0 to 3, got '${text}'`);
+}

@@ -1,0 +1,55 @@
+import { OutOfRangeError } from '@wintergap/ground';
+import { tiltText } from '@wintergap/report';
+import { designOf, type SiteFile } from '@wintergap/site';
+import { type BestTilts, bestTilts } from '@wintergap/study';
+import type { AcceptWeather } from '../accept-weather.js';
+import { commonWish } from '../common-years.js';
+import type { CommonYearsOptions } from '../common-years-options.js';
+import { InputError } from '../input-error.js';
+import { print } from '../print.js';
+import { countProgress } from '../progress.js';
+import { unitsOption } from '../units-option.js';
+import { trustJson, trustOf, withTrust } from '../weather-trust.js';
+
+export interface TiltOptions extends AcceptWeather, CommonYearsOptions {
+  array?: string;
+  months?: string;
+  variant?: string;
+  json?: boolean;
+  units?: string;
+}
+
+export async function answerTilt(site: SiteFile, options: TiltOptions): Promise<void> {
+  const design = designOf(site, options.variant);
+  const units = unitsOption(options.units, design.units);
+  const months = monthsOption(options.months);
+  const trust = trustOf(design);
+  const progress = countProgress('years');
+  let tilts: BestTilts;
+  try {
+    const wish = { ...commonWish(options), onYear: progress.reached };
+    tilts = await asInputError(options.array, () => bestTilts(design, options.array, months, wish));
+  } finally {
+    progress.stop();
+  }
+  print(
+    `${options.json ? JSON.stringify({ ...tilts, trust: trustJson(trust) }, null, 2) : withTrust(trust, tiltText(tilts, units))}\n`,
+  );
+}
+
+function monthsOption(list: string | undefined): number[] | undefined {
+  if (list === undefined) return undefined;
+  const months = [...new Set(list.split(',').map((month) => Number(month.trim() || Number.NaN)))];
+  if (months.every((month) => Number.isInteger(month) && month >= 1 && month <= 12)) return months;
+  throw new InputError(`--months ${list}: expected months from 1 to 12 with commas between, such as 11,12,1`);
+}
+
+/** An array that is not there, or has no tilt, is wrong use of the program. */
+async function asInputError<Result>(array: string | undefined, make: () => Promise<Result>): Promise<Result> {
+  try {
+    return await make();
+  } catch (error) {
+    if (error instanceof OutOfRangeError) throw new InputError(`--array${array ? ` ${array}` : ''}: ${error.message}`);
+    throw error;
+  }
+}

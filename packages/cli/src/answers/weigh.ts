@@ -1,0 +1,34 @@
+import { weighText } from '@wintergap/report';
+import { readCosts } from '@wintergap/seasonal';
+import { designOf, type SiteFile } from '@wintergap/site';
+import { type SiteWeights, weighSite } from '@wintergap/study';
+import type { AcceptWeather } from '../accept-weather.js';
+import { commonWish } from '../common-years.js';
+import type { CommonYearsOptions } from '../common-years-options.js';
+import { print } from '../print.js';
+import { countProgress } from '../progress.js';
+import { unitsOption } from '../units-option.js';
+import { trustJson, trustOf, withTrust } from '../weather-trust.js';
+
+export interface WeighOptions extends CommonYearsOptions, AcceptWeather {
+  variant?: string;
+  json?: boolean;
+  units?: string;
+}
+
+export async function answerWeigh(site: SiteFile, options: WeighOptions): Promise<void> {
+  const design = designOf(site, options.variant);
+  const bankPerKWh = readCosts(site)?.bankPerKWh ?? null;
+  const units = unitsOption(options.units, design.units);
+  const trust = trustOf(design);
+  const progress = countProgress('years');
+  let weights: SiteWeights;
+  try {
+    weights = await weighSite(design, { ...commonWish(options), onYear: progress.reached }, bankPerKWh);
+  } finally {
+    progress.stop();
+  }
+  print(
+    `${options.json ? JSON.stringify({ ...weights, trust: trustJson(trust) }, null, 2) : withTrust(trust, weighText(weights, units))}\n`,
+  );
+}

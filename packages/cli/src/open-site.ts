@@ -1,0 +1,13 @@
+import type { SiteFile } from '@wintergap/site';
+import type { AcceptWeather } from './accept-weather.js';
+
+/**
+ * Reads the site file of a command. Only what reads site files is loaded for it, and the rooms that run years after it:
+ * a slip in the file is told at once.
+ *
+ * @throws SiteError with every problem found
+ */
+export async function openSite(file: string, options: AcceptWeather): Promise<SiteFile> {
+  const { loadAccepting } = await import('./load-accepting.js');
+  return loadAccepting(file, options);
+}
