@@ -1,5 +1,5 @@
 import { mustLie, OutOfRangeError } from '@wintergap/ground';
-import { cellLimitsOf, cellsInSeries, setPointOfCell } from './cell-limits.js';
+import { type CellLimits, cellLimitsOf, cellsInSeries, setPointOfCell } from './cell-limits.js';
 import {
   type Chemistry,
   type ChemistryDefaults,
@@ -96,11 +96,9 @@ export function resolveBank(settings: BankSettings): ResolvedBank {
     );
   }
   const { voltageV, capacityAh, atRateH } = settings;
-  const lithium = settings.chemistry === 'lithium-iron-phosphate';
   mustLie('voltageV', voltageV, 1, 2000);
   mustLie('capacityAh', capacityAh, 0.1, 1e7);
   mustLie('atRateH', atRateH, 0.25, 500);
-  const otherLabel = settings.chemistry === 'lithium-iron-phosphate' ? undefined : settings.otherLabel;
   const cells = cellsInSeries(settings.chemistry, voltageV);
   if (cells === null) {
     throw new OutOfRangeError(
@@ -108,19 +106,7 @@ export function resolveBank(settings: BankSettings): ResolvedBank {
     );
   }
   const limits = cellLimitsOf(settings.chemistry);
-  const { leastSetV: least, mostSetV: most } = limits;
-  const cell = (name: string, volts: number | undefined, fallback: number, low: number, high: number): number => {
-    if (volts === undefined) return fallback;
-    const cellV = setPointOfCell(volts, cells);
-    if (!(cellV >= low && cellV <= high)) {
-      throw new OutOfRangeError(`${name} must be ${low} to ${high} V per cell (${cells} cells), got ${volts}`);
-    }
-    return cellV;
-  };
-  const optional = (name: string, value: number | undefined, low: number, high: number): number | undefined => {
-    if (value !== undefined) mustLie(name, value, low, high);
-    return value;
-  };
+  const { otherLabel, compensationVPerCellK } = leadAcidKeys(settings);
   const calendarLifeYears =
     optional('calendarLifeYears', settings.calendarLifeYears, 0.5, 100) ?? defaults.calendarLifeYears;
   const ageYears = optional('ageYears', settings.ageYears, 0, 100) ?? 0;
@@ -128,23 +114,6 @@ export function resolveBank(settings: BankSettings): ResolvedBank {
     optional('agedCapacity', settings.agedCapacity, 0.05, 1.5) ?? capacityAfterYears(ageYears, 1 / calendarLifeYears);
   const cyclesByDepth = settings.cyclesByDepth ?? defaults.cyclesByDepth;
   checkCycleTable(cyclesByDepth);
-  const absorptionCellV = cell('absorptionV', settings.absorptionV, defaults.absorptionCellV, least, most);
-  // A bank charged higher or lower than usual is floated and equalised so too, if nothing else is said.
-  const usualEqualiseV = settings.chemistry === 'flooded-lead-acid' ? defaults.equaliseCellV : absorptionCellV;
-  const floatCellV = cell('floatV', settings.floatV, Math.min(defaults.floatCellV, absorptionCellV), least, most);
-  if (floatCellV > absorptionCellV) {
-    throw new OutOfRangeError(
-      `floatV must not be above absorptionV, got ${floatCellV} and ${absorptionCellV} V per cell`,
-    );
-  }
-  const equaliseCellV = lithium
-    ? absorptionCellV
-    : cell('equaliseV', settings.equaliseV, Math.max(usualEqualiseV, absorptionCellV), least, most);
-  if (equaliseCellV < absorptionCellV) {
-    throw new OutOfRangeError(
-      `equaliseV must not be below absorptionV, got ${equaliseCellV} and ${absorptionCellV} V per cell`,
-    );
-  }
   return {
     chemistry: settings.chemistry,
     cells,
@@ -152,15 +121,11 @@ export function resolveBank(settings: BankSettings): ResolvedBank {
     atRateH,
     rateWeight: otherLabel ? rateWeightOf({ capacityAh, atRateH }, otherLabel) : defaults.rateWeight,
     agedCapacity,
-    floor: optional('floor', settings.floor, lithium ? 0 : -0.5, 0.99) ?? defaults.floor,
-    absorptionCellV,
-    floatCellV,
-    equaliseCellV,
-    compensationVPerCellK: lithium
-      ? 0
-      : (optional('compensationVPerCellK', settings.compensationVPerCellK, limits.leastCompensationVPerK, 0) ??
-        defaults.compensationVPerCellK),
-    cutoffCellV: cell('cutoffV', settings.cutoffV, defaults.cutoffCellV, lithium ? 2 : 1.2, lithium ? 3.2 : 2.05),
+    floor: optional('floor', settings.floor, limits.leastFloor, 0.99) ?? defaults.floor,
+    ...setPoints(settings, cells, defaults, limits),
+    compensationVPerCellK:
+      optional('compensationVPerCellK', compensationVPerCellK, limits.leastCompensationVPerK, 0) ??
+      defaults.compensationVPerCellK,
     absorptionHours: optional('absorptionHours', settings.absorptionHours, 0, 48) ?? defaults.absorptionHours,
     tailA: optional('tailA', settings.tailA, 0, limits.mostTailRate * capacityAh),
     chargeLimitA: optional('chargeLimitA', settings.chargeLimitA, 0, 1e7),
@@ -171,4 +136,44 @@ export function resolveBank(settings: BankSettings): ResolvedBank {
     calendarLifeYears,
     defaults,
   };
+}
+
+type SetPoints = Pick<ResolvedBank, 'absorptionCellV' | 'floatCellV' | 'equaliseCellV' | 'cutoffCellV'>;
+
+/** Set voltages of one cell. A bank charged higher or lower than usual is floated and equalised so too, if nothing else is said. */
+function setPoints(settings: BankSettings, cells: number, defaults: ChemistryDefaults, limits: CellLimits): SetPoints {
+  const { leastSetV: least, mostSetV: most, leastCutoffV, mostCutoffV } = limits;
+  const cell = (name: string, volts: number | undefined, fallback: number, low: number, high: number): number => {
+    if (volts === undefined) return fallback;
+    const cellV = setPointOfCell(volts, cells);
+    if (!(cellV >= low && cellV <= high)) {
+      throw new OutOfRangeError(`${name} must be ${low} to ${high} V per cell (${cells} cells), got ${volts}`);
+    }
+    return cellV;
+  };
+  const absorptionCellV = cell('absorptionV', settings.absorptionV, defaults.absorptionCellV, least, most);
+  const floatCellV = cell('floatV', settings.floatV, Math.min(defaults.floatCellV, absorptionCellV), least, most);
+  if (floatCellV > absorptionCellV) {
+    throw new OutOfRangeError(
+      `floatV must not be above absorptionV, got ${floatCellV} and ${absorptionCellV} V per cell`,
+    );
+  }
+  const usualEqualiseV =
+    defaults.traits.gas === 'vented' ? Math.max(defaults.equaliseCellV, absorptionCellV) : absorptionCellV;
+  const equaliseCellV = cell('equaliseV', leadAcidKeys(settings).equaliseV, usualEqualiseV, least, most);
+  if (equaliseCellV < absorptionCellV) {
+    throw new OutOfRangeError(
+      `equaliseV must not be below absorptionV, got ${equaliseCellV} and ${absorptionCellV} V per cell`,
+    );
+  }
+  const cutoffCellV = cell('cutoffV', settings.cutoffV, defaults.cutoffCellV, leastCutoffV, mostCutoffV);
+  return { absorptionCellV, floatCellV, equaliseCellV, cutoffCellV };
+}
+
+const leadAcidKeys = (settings: BankSettings): Partial<LeadAcidSettings> =>
+  settings.chemistry === 'lithium-iron-phosphate' ? {} : settings;
+
+function optional(name: string, value: number | undefined, low: number, high: number): number | undefined {
+  if (value !== undefined) mustLie(name, value, low, high);
+  return value;
 }

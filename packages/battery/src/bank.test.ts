@@ -122,7 +122,7 @@ test('every answer is finite and monotone over -60..75 degC, all states and curr
       let acceptance = Number.POSITIVE_INFINITY;
       let limit = -1;
       for (const s of states) {
-        const where = `${bank.chemistry} s ${s} ${tempC} degC`;
+        const where = `${bank.settings.chemistry} s ${s} ${tempC} degC`;
         need(bank.storedWh(s) > stored, `storedWh ${where}`);
         stored = bank.storedWh(s);
         const accepted = bank.acceptanceAmps(s, tempC, 0);

@@ -1,4 +1,5 @@
 import type { ResolvedBank } from './bank-settings.js';
+import type { CellTraits } from './cell-traits.js';
 
 /** 0 bulk and absorption, 1 float, 2 equalise. */
 export type ChargeStage = 0 | 1 | 2;
@@ -10,7 +11,8 @@ export type ChargeStage = 0 | 1 | 2;
  * outside -50..60 degC count as the nearer of the two. Functions do not allocate and do not check.
  */
 export interface Bank {
-  chemistry: ResolvedBank['chemistry'];
+  /** What its kind of cell does and does not bear. */
+  traits: CellTraits;
   /** Cells in series. */
   cells: number;
   /** The label's capacity less age, Ah: at 25 degC and the label's rate. */
@@ -54,7 +56,7 @@ export interface Bank {
   reachableEmpty(tempC: number, amps: number): number;
   /** The higher of the owner's floor and `reachableEmpty`. */
   floorState(tempC: number, amps: number): number;
-  /** Freezing point of the electrolyte, degC; -Infinity for lithium, which has none to speak of. */
+  /** Freezing point of the electrolyte, degC; -Infinity for cells that have none to speak of. */
   freezingC(s: number): number;
   /** Energy that gas carries out, Wh, for charge that made gas, Ah: lost, but not as heat in the cells. */
   gasEnergyWh(gassingAh: number): number;

@@ -1,9 +1,14 @@
+import type { CellKind } from './cell-traits.js';
 import { type Chemistry, chemistryDefaults } from './chemistry-defaults.js';
 
 /** What one cell of a chemistry can be set to, V at 25 degC, and how far a bank's nominal voltage may be off. */
 export interface CellLimits {
   leastSetV: number;
   mostSetV: number;
+  leastCutoffV: number;
+  mostCutoffV: number;
+  /** Lowest floor an owner may allow. */
+  leastFloor: number;
   /** Share by which cells x nominal may miss the voltage: lithium banks of 12.8 V are called 12 V. */
   voltageTolerance: number;
   /** Lowest compensation of lead-acid set points, V per cell and K. */
@@ -12,24 +17,32 @@ export interface CellLimits {
   mostTailRate: number;
 }
 
-const leadAcid: CellLimits = {
-  leastSetV: 2.1,
-  mostSetV: 2.8,
-  voltageTolerance: 0.03,
-  leastCompensationVPerK: -0.01,
-  mostTailRate: 0.2,
-};
-const lithium: CellLimits = {
-  leastSetV: 3.2,
-  mostSetV: 3.7,
-  voltageTolerance: 0.08,
-  leastCompensationVPerK: 0,
-  mostTailRate: 0.2,
+/** Generous limits for what chargers can be set to: common practice, no source. */
+const limitsOfKind: Readonly<Record<CellKind, CellLimits>> = {
+  'lead-acid': {
+    leastSetV: 2.1,
+    mostSetV: 2.8,
+    leastCutoffV: 1.2,
+    mostCutoffV: 2.05,
+    leastFloor: -0.5,
+    voltageTolerance: 0.03,
+    leastCompensationVPerK: -0.01,
+    mostTailRate: 0.2,
+  },
+  lithium: {
+    leastSetV: 3.2,
+    mostSetV: 3.7,
+    leastCutoffV: 2,
+    mostCutoffV: 3.2,
+    leastFloor: 0,
+    voltageTolerance: 0.08,
+    leastCompensationVPerK: 0,
+    mostTailRate: 0.2,
+  },
 };
 
-/** Generous limits for what chargers can be set to: common practice, no source. */
 export const cellLimitsOf = (chemistry: Chemistry): CellLimits =>
-  chemistry === 'lithium-iron-phosphate' ? lithium : leadAcid;
+  limitsOfKind[chemistryDefaults[chemistry].traits.kind];
 
 /** Cells in series of a bank; `null` when no number of them makes its voltage. */
 export function cellsInSeries(chemistry: Chemistry, voltageV: number): number | null {

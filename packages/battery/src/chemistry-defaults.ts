@@ -1,3 +1,4 @@
+import { type CellTraits, lithiumTraits, sealedLeadAcid, ventedLeadAcid } from './cell-traits.js';
 import { copettiRateWeight } from './lead-acid/capacity.js';
 import type { CyclesAtDepth } from './life/cycle-life.js';
 
@@ -6,6 +7,7 @@ export type LeadAcidChemistry = Exclude<Chemistry, 'lithium-iron-phosphate'>;
 
 /** What is assumed where the owner says nothing. Voltages per cell at 25 degC, currents as multiples of C_ref per hour. */
 export interface ChemistryDefaults {
+  traits: CellTraits;
   cellV: number;
   floor: number;
   absorptionCellV: number;
@@ -50,6 +52,7 @@ export interface ChemistryDefaults {
  */
 export const chemistryDefaults: Readonly<Record<Chemistry, ChemistryDefaults>> = {
   'flooded-lead-acid': {
+    traits: ventedLeadAcid,
     cellV: 2,
     floor: 0.5,
     absorptionCellV: 2.4,
@@ -77,6 +80,7 @@ export const chemistryDefaults: Readonly<Record<Chemistry, ChemistryDefaults>> =
     specificHeatWhPerKgK: 0.28,
   },
   agm: {
+    traits: sealedLeadAcid,
     cellV: 2,
     floor: 0.5,
     absorptionCellV: 2.38,
@@ -104,6 +108,7 @@ export const chemistryDefaults: Readonly<Record<Chemistry, ChemistryDefaults>> =
     specificHeatWhPerKgK: 0.26,
   },
   gel: {
+    traits: sealedLeadAcid,
     cellV: 2,
     floor: 0.5,
     absorptionCellV: 2.35,
@@ -131,6 +136,7 @@ export const chemistryDefaults: Readonly<Record<Chemistry, ChemistryDefaults>> =
     specificHeatWhPerKgK: 0.27,
   },
   'lithium-iron-phosphate': {
+    traits: lithiumTraits,
     cellV: 3.2,
     floor: 0.1,
     absorptionCellV: 3.55,

@@ -4,6 +4,7 @@ export type { BankSettings, LeadAcidSettings, LithiumSettings, ResolvedBank } fr
 export { type Cabinet, type CabinetHeater, cabinetStep, checkCabinet, heaterPower } from './cabinet/cabinet.js';
 export { type FoamBox, heatCapacityFrom, insulationFrom } from './cabinet/estimates.js';
 export { cellLimitsOf, cellsInSeries, setPointOfCell } from './cell-limits.js';
+export type { CellKind, CellTraits } from './cell-traits.js';
 export {
   type Chemistry,
   type ChemistryDefaults,

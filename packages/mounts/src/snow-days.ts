@@ -1,5 +1,4 @@
-import { daysInMonth, hoursPerYear, OutOfRangeError } from '@wintergap/ground';
-import { checkHours } from './hours-check.js';
+import { daysInMonth, hoursPerYear, mustHold, OutOfRangeError } from '@wintergap/ground';
 
 /** Least and mean fall of a snowy day, m: an inch, and about the mean of inland winters. Common practice, no source. */
 const leastFallM = 0.03;
@@ -21,7 +20,7 @@ const settlingPerH = 0.04 / 24;
  */
 export function snowDepthFromDays(snowyDays: readonly number[], airC: Float64Array, seed: number): Float64Array {
   if (snowyDays.length !== 12) throw new OutOfRangeError(`snowyDays must have 12 months, got ${snowyDays.length}`);
-  checkHours('airC', airC);
+  mustHold('airC', airC, hoursPerYear, -90, 70);
   if (!Number.isSafeInteger(seed)) throw new OutOfRangeError(`seed must be a whole number, got ${seed}`);
   const random = randomNumbers(seed);
   const fallM = new Float64Array(hoursPerYear);

@@ -1,3 +1,4 @@
+export { bankSettings } from './bank-of-site.js';
 export { changedDesign } from './changed-design.js';
 export { firstWeekday, type Site, type SiteOrigin, siteError } from './document/origin.js';
 export { locate } from './document/site-document.js';
@@ -9,11 +10,11 @@ export { mountOf } from './mount-of-site.js';
 export type { NamedFile } from './named-file.js';
 export { readSection } from './read-section.js';
 export type { SiteArray, SiteMount } from './schema/array.js';
+export { isTilted, type TiltedMount } from './schema/array.js';
 export type { SiteBank } from './schema/bank.js';
 export type { SiteGenerator } from './schema/generator.js';
 export type { SiteEvent, SiteInverter, SiteLoad, SiteMeasured } from './schema/loads.js';
 export { type SnowExtremes, snowExtremes } from './snow-extremes.js';
 export { bankStands, type TakenAs, takenAs } from './taken-as.js';
-export { isTilted, type TiltedMount } from './tilted-mount.js';
 export { acceptingWeather } from './weather/accepting-weather.js';
 export { weatherYearsOf } from './weather/weather-years.js';

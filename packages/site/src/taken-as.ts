@@ -1,3 +1,4 @@
+import { chemistryDefaults } from '@wintergap/battery';
 import type { UnitSystem } from '@wintergap/quantity';
 import type { Site } from './document/origin.js';
 import type { SiteBank } from './schema/bank.js';
@@ -43,7 +44,7 @@ function arises(site: Site, key: UsualKey): boolean {
   const cooled = site.loads.some(({ when }) => when.roomAt !== undefined);
   switch (key) {
     case 'generator.stop.fullEvery':
-      return site.bank.chemistry !== 'lithium-iron-phosphate';
+      return chemistryDefaults[site.bank.chemistry].traits.sulphates;
     case 'rooms.atLeast':
       return cooled || stands === 'rooms';
     case 'rooms.above':

@@ -20,12 +20,12 @@ export { type MadePlace, type MakeYearSettings, makeYear, spreadOfMadeYears } fr
 export { type ClearnessMatrix, clearnessMatrices } from './make/markov-matrices.js';
 export type { MonthlyMeans, TwelveMonths } from './make/monthly-means.js';
 export { RandomStream } from './make/random.js';
-export type { ClockMend } from './read/clock-mend.js';
-export { moveToElevation } from './read/move-to-elevation.js';
+export { writeTable } from './read/formats/write-table.js';
+export type { ClockMend } from './read/mend/clock-mend.js';
+export { moveToElevation } from './read/mend/move-to-elevation.js';
 export type { ReadSettings } from './read/read-settings.js';
 export { readWeather, type YearOfFile } from './read/read-weather.js';
 export { readWeatherFile, readWeatherYearsFile } from './read/read-weather-file.js';
-export { writeTable } from './read/write-table.js';
 export { createResampler, type Resampler, type ResampleSettings, resampleYear } from './resample/resample-year.js';
 export { hasSnowData, snowDepthFrom } from './snow-depth.js';
 export type { MonthSpread, SunSpread } from './spread.js';

@@ -1,8 +1,7 @@
 import { createHash } from 'node:crypto';
-import { changedDesign, loadSite } from '@wintergap/site';
+import { bankSettings, changedDesign, loadSite } from '@wintergap/site';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { bankSettings } from './prepare/prepare-bank.js';
 import { PreparedCache } from './prepare/prepared-cache.js';
 import { siteWeather } from './prepare/site-weather.js';
 import { simulateSite, simulateWeather } from './simulate.js';

@@ -1,12 +1,12 @@
 import type { Bank } from '../bank.js';
 import type { ResolvedBank } from '../bank-settings.js';
 import { selfDischargeTable } from '../self-discharge.js';
-import { compensatedCellV } from '../set-voltage.js';
 import { capacityByDischargeTime, capacityByRate, capacityByTemperature, tenHourAh } from './capacity.js';
 import { restCellV } from './discharge.js';
 import { freezingC } from './freezing.js';
 import { sealedFullCell, ventedFullCell } from './full-cell.js';
 import { coldestC, interpolate, interpolatePower, interpolateState } from './grid.js';
+import { compensatedCellV } from './set-voltage.js';
 import { chargePosition, dischargePosition, type LeadAcidTables, leadAcidTables, powerPosition } from './tables.js';
 import { gasEnergyWh, waterLossGrams } from './water.js';
 
@@ -35,7 +35,7 @@ const acidEmptyH = 20;
 export function leadAcidBank(settings: ResolvedBank): Bank {
   const { cells, floor, absorptionCellV, floatCellV, equaliseCellV, compensationVPerCellK, defaults } = settings;
   const { rateWeight, capacityAh: refAh } = settings;
-  const sealed = settings.chemistry !== 'flooded-lead-acid';
+  const sealed = defaults.traits.gas !== 'vented';
   const c10 = tenHourAh(refAh, settings.atRateH, rateWeight);
   /** Depth, charge removed over C10, of a bank whose label is used up. */
   const labelDepth = refAh / c10;
@@ -70,7 +70,7 @@ export function leadAcidBank(settings: ResolvedBank): Bank {
   };
 
   return {
-    chemistry: settings.chemistry,
+    traits: defaults.traits,
     cells,
     refAh,
     floor,
@@ -135,7 +135,7 @@ function voltageAt(amps: number, mostV: number, voltage: (powerW: number) => num
 function tablesOf(settings: ResolvedBank, deepest: number): LeadAcidTables {
   const { rateWeight, absorptionCellV, floatCellV, equaliseCellV, compensationVPerCellK, cutoffCellV } = settings;
   const { resistance: resistanceFactor, efficiencyFactor } = settings.defaults;
-  const sealed = settings.chemistry !== 'flooded-lead-acid';
+  const sealed = settings.defaults.traits.gas !== 'vented';
   const setV = [absorptionCellV, floatCellV, equaliseCellV];
   const key = [
     ...setV,

@@ -40,12 +40,13 @@ export function hydrogenVentilation(cells: number, gasMAPerAh: number, capacityA
   return { airM3PerH, openingCm2: openingCm2PerM3PerH * airM3PerH };
 }
 
-/** The same for a bank, charged at its boost voltage; `null` for lithium cells, which make no hydrogen in use. */
+/** The same for a bank, charged at its boost voltage; `null` for cells that make no hydrogen in use. */
 export function ventilationOfBank(
-  { chemistry, cells }: ResolvedBank,
+  { cells, defaults }: ResolvedBank,
   tenHourCapacityAh: number,
 ): HydrogenVentilation | null {
-  if (chemistry === 'lithium-iron-phosphate') return null;
-  const gas = chemistry === 'flooded-lead-acid' ? boostGasMAPerAh.vented : boostGasMAPerAh.valveRegulated;
-  return hydrogenVentilation(cells, gas, tenHourCapacityAh);
+  const { gas } = defaults.traits;
+  if (gas === 'none') return null;
+  const gasMAPerAh = gas === 'vented' ? boostGasMAPerAh.vented : boostGasMAPerAh.valveRegulated;
+  return hydrogenVentilation(cells, gasMAPerAh, tenHourCapacityAh);
 }

@@ -50,7 +50,7 @@ export function lithiumBank(settings: ResolvedBank): Bank {
   const reachableEmpty = (tempC: number): number => 1 - byTemp(capacity, tempC);
 
   return {
-    chemistry: settings.chemistry,
+    traits: defaults.traits,
     cells,
     refAh,
     floor,

@@ -1,6 +1,6 @@
 import * as Plot from '@observablehq/plot';
 import type { UnitSystem } from '@wintergap/quantity';
-import { inTemperatureUnit, temperatureUnit } from '../shown-units.js';
+import { inTemperatureUnit, temperatureUnit } from '../words/shown-units.js';
 import { dayAxis, valueAxis, yearScale } from './axes.js';
 import { dailyHighest, dailyLowest } from './days.js';
 import { type Drawing, draw, narrowWidth, wideWidth, withData } from './drawing.js';
@@ -41,11 +41,11 @@ export const freezingMatters = ({ freezingC, airLowestC, bankLowestC }: DailyTem
 
 /**
  * Outdoor air from the day's lowest to its highest, the bank's lowest, and where the electrolyte would freeze or, for
- * lithium cells, 0 degC, below which they take no charge.
+ * cells that refuse charge in the cold, the temperature below which they do.
  */
 export function temperatureChart(
   days: DailyTemperature,
-  lithium: boolean,
+  noChargeAtC: number | null,
   units: UnitSystem,
   narrow: boolean,
 ): Drawing {
@@ -90,7 +90,9 @@ export function temperatureChart(
           'air-highest': days.airHighestC[day]!,
         })),
       }),
-      lithium ? Plot.ruleY([inTemperatureUnit(0, units)], { stroke: 'var(--freezing)', strokeDasharray: '6 4' }) : null,
+      noChargeAtC === null
+        ? null
+        : Plot.ruleY([inTemperatureUnit(noChargeAtC, units)], { stroke: 'var(--freezing)', strokeDasharray: '6 4' }),
       freezing &&
         Plot.lineY(cutBelow(freezing, lowest), {
           x: middle,

@@ -1,8 +1,8 @@
 import { hoursPerYear } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
 import type { YearResult } from '@wintergap/year';
-import { figure } from '../figures.js';
-import { temperatureText } from '../shown-units.js';
+import { figure } from '../words/figures.js';
+import { temperatureText } from '../words/shown-units.js';
 import { html, type Markup } from './markup.js';
 
 /** Where the place is and under what weather, in one line. */

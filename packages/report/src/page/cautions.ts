@@ -1,6 +1,6 @@
 import type { UnitSystem } from '@wintergap/quantity';
 import type { Caution } from '@wintergap/tally';
-import { inShownUnits } from '../shown-units.js';
+import { inShownUnits } from '../words/shown-units.js';
 import { section } from './frame.js';
 import { html, type Markup } from './markup.js';
 

@@ -1,8 +1,8 @@
 import type { UnitSystem } from '@wintergap/quantity';
 import type { CommonAnswer, SnowRange } from '@wintergap/study';
-import { yearsInWords } from '../common-words.js';
 import { compareHeadline, type NamedYear } from '../text/compare.js';
-import { weatherLine } from '../text/weather-line.js';
+import { weatherLine } from '../text/parts/weather-line.js';
+import { yearsInWords } from '../words/common-words.js';
 import { basisText, placeText } from './basis.js';
 import { cautionsSection, type NamedCaution } from './cautions.js';
 import { designMonthsSection, designTable, yearsTable } from './designs.js';

@@ -1,6 +1,6 @@
 import type { YearResult } from '@wintergap/year';
 import { energyChart, monthlyEnergy } from '../chart/energy.js';
-import { figure, percent } from '../figures.js';
+import { figure, percent } from '../words/figures.js';
 import { chartFigure } from './figure.js';
 import { section } from './frame.js';
 import type { Markup } from './markup.js';

@@ -2,11 +2,11 @@ import { dateOfDay, monthInWords } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
 import type { CommonAnswer } from '@wintergap/study';
 import type { YearResult } from '@wintergap/year';
-import { yearsInWords } from '../common-words.js';
-import { darkHoursText, darkKWhText } from '../dark-text.js';
-import { count, dateText, figure, percent } from '../figures.js';
-import { volumeText } from '../shown-units.js';
-import { throttlingWhen } from '../throttling-when.js';
+import { yearsInWords } from '../words/common-words.js';
+import { darkHoursText, darkKWhText } from '../words/dark-text.js';
+import { count, dateText, figure, percent } from '../words/figures.js';
+import { volumeText } from '../words/shown-units.js';
+import { throttlingWhen } from '../words/throttling-when.js';
 import { html, type Markup } from './markup.js';
 
 interface Fact {

@@ -1,6 +1,6 @@
 import type { Drawing } from '../chart/drawing.js';
+import { prose } from '../words/prose.js';
 import { html, type Markup, rawMarkup } from './markup.js';
-import { prose } from './prose.js';
 
 /** What a colour, hatch or line in a chart means. */
 export interface KeyEntry {

@@ -1,6 +1,6 @@
 import { safetyNotice } from '../text/check.js';
+import { prose } from '../words/prose.js';
 import { html, type Markup, rawMarkup } from './markup.js';
-import { prose } from './prose.js';
 import { styleSheet } from './style.js';
 
 export interface PageParts {

@@ -1,5 +1,5 @@
 import { arrayLosses, type YearResult } from '@wintergap/year';
-import { figure, percent } from '../figures.js';
+import { figure, percent } from '../words/figures.js';
 import type { Markup } from './markup.js';
 import { figuresTable } from './table.js';
 

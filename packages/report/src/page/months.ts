@@ -2,9 +2,9 @@ import { monthNames } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
 import type { YearResult } from '@wintergap/year';
 import { monthlyEnergy } from '../chart/energy.js';
-import { figure, percent } from '../figures.js';
-import { lowestByMonth } from '../lowest-by-month.js';
-import { inVolumeUnit, volumeUnit } from '../shown-units.js';
+import { figure, percent } from '../words/figures.js';
+import { lowestByMonth } from '../words/lowest-by-month.js';
+import { inVolumeUnit, volumeUnit } from '../words/shown-units.js';
 import type { Markup } from './markup.js';
 import { figuresTable } from './table.js';
 

@@ -4,7 +4,7 @@ import { simulateSite } from '@wintergap/year';
 import { parseHTML } from 'linkedom';
 import { describe, expect, test } from 'vitest';
 import { answerAround } from '../common-answer.fixture.js';
-import { figure } from '../figures.js';
+import { figure } from '../words/figures.js';
 import { lossChain } from './losses.js';
 import { compareHtml, yearHtml } from './on-demand.js';
 

@@ -1,6 +1,6 @@
 import type { UnitSystem } from '@wintergap/quantity';
 import { type Site, takenAs } from '@wintergap/site';
-import { takenHeading } from '../taken-heading.js';
+import { takenHeading } from '../words/taken-heading.js';
 import { section } from './frame.js';
 import { html, type Markup } from './markup.js';
 

@@ -2,8 +2,8 @@ import { dateOfDay, monthNames, monthSpan } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
 import type { YearResult } from '@wintergap/year';
 import { type DailyTemperature, dailyTemperature, freezingMatters, temperatureChart } from '../chart/temperature.js';
-import { dateText } from '../figures.js';
-import { temperatureDifferenceText, temperatureText, temperatureUnit } from '../shown-units.js';
+import { dateText } from '../words/figures.js';
+import { temperatureDifferenceText, temperatureText, temperatureUnit } from '../words/shown-units.js';
 import { chartFigure, type KeyEntry } from './figure.js';
 import { section } from './frame.js';
 import type { Markup } from './markup.js';
@@ -12,12 +12,13 @@ import { figuresTable } from './table.js';
 /** How cold the bank gets, beside the air outdoors and what the cells can bear. */
 export function temperatureSection({ weather, ledger, plant }: YearResult, units: UnitSystem): Markup {
   const days = dailyTemperature(weather.airC, ledger.bankC, ledger.lowestStateOfCharge, (s) => plant.bank.freezingC(s));
-  const lithium = plant.bank.chemistry === 'lithium-iron-phosphate';
+  const { noChargeAtC } = plant.bank.traits;
   const key: KeyEntry[] = [
     { text: 'bank, lowest of the day', mark: { kind: 'line', stroke: 'var(--bank)' } },
     { text: 'outdoor air, lowest to highest', mark: { kind: 'fill', fill: 'var(--air)' } },
   ];
-  if (lithium) key.push({ text: 'no charge below', mark: { kind: 'line', stroke: 'var(--freezing)', dash: '6 4' } });
+  if (noChargeAtC !== null)
+    key.push({ text: 'no charge below', mark: { kind: 'line', stroke: 'var(--freezing)', dash: '6 4' } });
   else if (freezingMatters(days)) {
     key.push({ text: 'electrolyte freezes', mark: { kind: 'line', stroke: 'var(--freezing)', dash: '5 3' } });
   }
@@ -26,9 +27,9 @@ export function temperatureSection({ weather, ledger, plant }: YearResult, units
     'How cold does the bank get?',
     chartFigure({
       id: 'temperature-chart',
-      draw: (narrow) => temperatureChart(days, lithium, units, narrow),
+      draw: (narrow) => temperatureChart(days, noChargeAtC, units, narrow),
       key,
-      caption: captionOf(days, lithium, units),
+      caption: captionOf(days, noChargeAtC, units),
       table: temperatureTable(days, units),
     }),
   );
@@ -36,13 +37,13 @@ export function temperatureSection({ weather, ledger, plant }: YearResult, units
 
 function captionOf(
   { bankLowestC, airLowestC, freezingC }: DailyTemperature,
-  lithium: boolean,
+  noChargeAtC: number | null,
   units: UnitSystem,
 ): string {
   const coldest = Math.min(...bankLowestC);
   const day = bankLowestC.indexOf(coldest);
   const bank = `The bank is coldest at ${temperatureText(coldest, units)} on ${dateText(dateOfDay(day))}, with ${temperatureText(airLowestC[day]!, units)} outdoors that day.`;
-  if (lithium) return `${bank} These cells take no charge below ${temperatureText(0, units)}.`;
+  if (noChargeAtC !== null) return `${bank} These cells take no charge below ${temperatureText(noChargeAtC, units)}.`;
   if (freezingC === null) return bank;
   const margins = bankLowestC.map((celsius, d) => celsius - freezingC[d]!);
   const least = Math.min(...margins);

@@ -1,8 +1,8 @@
 import { monthNames } from '@wintergap/ground';
 import type { Summary } from '@wintergap/tally';
 import { shadeOf, throttleChart } from '../chart/throttle.js';
-import { count, figure } from '../figures.js';
-import { throttlingWhen } from '../throttling-when.js';
+import { count, figure } from '../words/figures.js';
+import { throttlingWhen } from '../words/throttling-when.js';
 import { chartFigure } from './figure.js';
 import { section } from './frame.js';
 import { html, type Markup } from './markup.js';

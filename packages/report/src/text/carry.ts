@@ -9,9 +9,9 @@ import {
   type StoreFigures,
   storeFigures,
 } from '@wintergap/seasonal';
-import { dateText, figure, percent, wrap } from '../figures.js';
-import { inMassUnit, inShownUnits, inVolumeUnit, massUnit, volumeUnit } from '../shown-units.js';
-import { plainTable } from './plain-table.js';
+import { dateText, figure, percent, wrap } from '../words/figures.js';
+import { inMassUnit, inShownUnits, inVolumeUnit, massUnit, volumeUnit } from '../words/shown-units.js';
+import { plainTable } from './parts/plain-table.js';
 
 /** Whether seasonal storage is worth it, as a page of text: 80 columns, verdict first, cautions last. */
 export function carryText(study: CarryStudy, units: UnitSystem): string {

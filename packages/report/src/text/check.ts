@@ -1,9 +1,9 @@
 import type { UnitSystem } from '@wintergap/quantity';
 import type { WeatherReport } from '@wintergap/weather';
 import { exceededLimits, saidOfLimit, type YearResult } from '@wintergap/year';
-import { count, wrap } from '../figures.js';
-import { inShownUnits } from '../shown-units.js';
-import { bankAirText } from './bank-air.js';
+import { count, wrap } from '../words/figures.js';
+import { inShownUnits } from '../words/shown-units.js';
+import { bankAirText } from './parts/bank-air.js';
 
 /** One design and its year, to be checked. */
 export interface CheckedDesign {

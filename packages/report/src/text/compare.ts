@@ -3,14 +3,14 @@ import type { UnitSystem } from '@wintergap/quantity';
 import type { CommonAnswer, SnowRange } from '@wintergap/study';
 import { engineTimes, longestDaysBetween } from '@wintergap/tally';
 import type { YearResult } from '@wintergap/year';
-import { comparisonInWords, yearsAgreeing } from '../common-words.js';
-import { figure, percent, wrap } from '../figures.js';
-import { lowestByMonth } from '../lowest-by-month.js';
-import { inVolumeUnit, volumeUnit } from '../shown-units.js';
-import { stopNamesText } from '../stop-text.js';
-import { plainTable } from './plain-table.js';
-import { rangeLines } from './range-lines.js';
-import { weatherLine } from './weather-line.js';
+import { comparisonInWords, yearsAgreeing } from '../words/common-words.js';
+import { figure, percent, wrap } from '../words/figures.js';
+import { lowestByMonth } from '../words/lowest-by-month.js';
+import { inVolumeUnit, volumeUnit } from '../words/shown-units.js';
+import { stopNamesText } from '../words/stop-text.js';
+import { plainTable } from './parts/plain-table.js';
+import { rangeLines } from './parts/range-lines.js';
+import { weatherLine } from './parts/weather-line.js';
 
 /** A design and its year; the first of a list is the base that the others are held against. */
 export interface NamedYear {

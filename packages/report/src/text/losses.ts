@@ -1,9 +1,9 @@
 import { monthNames } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
 import type { ArrayLosses } from '@wintergap/year';
-import { figure, percent, wrap } from '../figures.js';
-import { temperatureText } from '../shown-units.js';
-import { plainTable } from './plain-table.js';
+import { figure, percent, wrap } from '../words/figures.js';
+import { temperatureText } from '../words/shown-units.js';
+import { plainTable } from './parts/plain-table.js';
 
 type Chain = ArrayLosses['chain'];
 

@@ -1,9 +1,9 @@
 import { monthNames } from '@wintergap/ground';
 import type { MountRow, MountStudy } from '@wintergap/study';
-import { hoursDifferenceInWords, namesInWords, usualAndBad, yearsInWords } from '../common-words.js';
-import { figure, wrap } from '../figures.js';
-import { plainTable } from './plain-table.js';
-import { rangeLines } from './range-lines.js';
+import { hoursDifferenceInWords, namesInWords, usualAndBad, yearsInWords } from '../words/common-words.js';
+import { figure, wrap } from '../words/figures.js';
+import { plainTable } from './parts/plain-table.js';
+import { rangeLines } from './parts/range-lines.js';
 
 /** Fixed or pole: the ways to mount an array side by side, 80 columns, answer first. */
 export function mountText(study: MountStudy): string {

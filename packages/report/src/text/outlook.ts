@@ -1,11 +1,11 @@
 import { monthNames } from '@wintergap/ground';
 import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
 import type { Outlook, QuantileRange, Ranked, RankedFigure, YearFigures } from '@wintergap/study';
-import { count, figure, percent, wrap } from '../figures.js';
-import { inVolumeUnit, volumeUnit } from '../shown-units.js';
-import { plainTable } from './plain-table.js';
-import { rangeLines } from './range-lines.js';
-import { rankPlot } from './rank-plot.js';
+import { count, figure, percent, wrap } from '../words/figures.js';
+import { inVolumeUnit, volumeUnit } from '../words/shown-units.js';
+import { plainTable } from './parts/plain-table.js';
+import { rangeLines } from './parts/range-lines.js';
+import { rankPlot } from './parts/rank-plot.js';
 
 /** The outlook as a page of text, 80 columns, answer first. */
 export function outlookText(outlook: Outlook, units: UnitSystem): string {

@@ -1,11 +1,11 @@
 import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
 import type { Miss, SizeAnswer, SizedDesign, SnowTargets, TargetFigure } from '@wintergap/study';
 import { valueText } from '@wintergap/study';
-import { yearsInWords } from '../common-words.js';
-import { count, figure, percent, wrap } from '../figures.js';
-import { inVolumeUnit, volumeUnit } from '../shown-units.js';
-import { handText } from './hand.js';
-import { plainTable } from './plain-table.js';
+import { yearsInWords } from '../words/common-words.js';
+import { count, figure, percent, wrap } from '../words/figures.js';
+import { inVolumeUnit, volumeUnit } from '../words/shown-units.js';
+import { handText } from './parts/hand.js';
+import { plainTable } from './parts/plain-table.js';
 
 /** The answer to `size` as a page of text, 80 columns, answer first. */
 export function sizeText(answer: SizeAnswer, units: UnitSystem): string {

@@ -8,9 +8,9 @@ import {
   type SweepSummary,
   valueText,
 } from '@wintergap/study';
-import { usualAndBad, yearsInWords } from '../common-words.js';
-import { count, figure, percent, wrap } from '../figures.js';
-import { plainTable } from './plain-table.js';
+import { usualAndBad, yearsInWords } from '../words/common-words.js';
+import { count, figure, percent, wrap } from '../words/figures.js';
+import { plainTable } from './parts/plain-table.js';
 
 /** A finished sweep, as far as its last page tells of it. */
 export interface SweepPage {

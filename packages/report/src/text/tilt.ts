@@ -1,10 +1,10 @@
 import { dateOfDay, monthNames } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
 import type { BestTilts, EngineTilts, TiltAim, TiltChoice, TiltSpan } from '@wintergap/study';
-import { yearsInWords } from '../common-words.js';
-import { figure, wrap } from '../figures.js';
-import { inVolumeUnit, volumeUnit } from '../shown-units.js';
-import { plainTable } from './plain-table.js';
+import { yearsInWords } from '../words/common-words.js';
+import { figure, wrap } from '../words/figures.js';
+import { inVolumeUnit, volumeUnit } from '../words/shown-units.js';
+import { plainTable } from './parts/plain-table.js';
 
 const aims: readonly TiltAim[] = ['year', 'dark months'];
 

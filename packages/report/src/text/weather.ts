@@ -2,9 +2,9 @@ import { daysInMonth, monthInWords, monthNames } from '@wintergap/ground';
 import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
 import type { WeatherReport } from '@wintergap/weather';
 import { darkSeasonOf } from '@wintergap/year';
-import { figure, wrap } from '../figures.js';
-import { inShownUnits } from '../shown-units.js';
-import { plainTable } from './plain-table.js';
+import { figure, wrap } from '../words/figures.js';
+import { inShownUnits } from '../words/shown-units.js';
+import { plainTable } from './parts/plain-table.js';
 
 const forms = {
   epw: 'an EPW file',

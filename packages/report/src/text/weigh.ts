@@ -1,10 +1,10 @@
 import { monthNames } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
 import type { CabinetChoice, ChargerSizes, Outcome, PairedDifference, SiteWeights, Weight } from '@wintergap/study';
-import { hoursDifferenceInWords, yearsAgreeing, yearsInWords } from '../common-words.js';
-import { count, figure, percent, wrap } from '../figures.js';
-import { inShownUnits, inVolumeUnit, volumeUnit } from '../shown-units.js';
-import { plainTable } from './plain-table.js';
+import { hoursDifferenceInWords, yearsAgreeing, yearsInWords } from '../words/common-words.js';
+import { count, figure, percent, wrap } from '../words/figures.js';
+import { inShownUnits, inVolumeUnit, volumeUnit } from '../words/shown-units.js';
+import { plainTable } from './parts/plain-table.js';
 
 const pageWidth = 80;
 

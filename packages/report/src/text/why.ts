@@ -1,7 +1,7 @@
 import { monthNames } from '@wintergap/ground';
 import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
 import type { VariantReasons } from '@wintergap/study';
-import { figure, wrap } from '../figures.js';
+import { figure, wrap } from '../words/figures.js';
 
 /** Smallest part of a difference that is named, h. */
 const worthNamingH = 0.5;

@@ -4,11 +4,11 @@ import { takenAs } from '@wintergap/site';
 import type { CommonAnswer, CommonFigures } from '@wintergap/study';
 import { monthlySums, yearSum } from '@wintergap/tally';
 import { bankFacts, exceededLimits, saidOfLimit, type YearResult } from '@wintergap/year';
-import { usualAndBad, yearsInWords } from '../common-words.js';
-import { darkText } from '../dark-text.js';
-import { energyText } from '../energy-scale.js';
-import { count, dateText, figure, percent, wrap } from '../figures.js';
-import { lowestByMonth } from '../lowest-by-month.js';
+import { usualAndBad, yearsInWords } from '../words/common-words.js';
+import { darkText } from '../words/dark-text.js';
+import { energyText } from '../words/energy-scale.js';
+import { count, dateText, figure, percent, wrap } from '../words/figures.js';
+import { lowestByMonth } from '../words/lowest-by-month.js';
 import {
   inShownUnits,
   inVolumeUnit,
@@ -16,14 +16,14 @@ import {
   temperatureText,
   volumeText,
   volumeUnit,
-} from '../shown-units.js';
-import { stopText } from '../stop-text.js';
-import { takenHeading } from '../taken-heading.js';
-import { throttlingWhen } from '../throttling-when.js';
-import { engineText } from './engine.js';
-import { plainTable } from './plain-table.js';
-import { refusedText } from './refused.js';
-import { weatherLine } from './weather-line.js';
+} from '../words/shown-units.js';
+import { stopText } from '../words/stop-text.js';
+import { takenHeading } from '../words/taken-heading.js';
+import { throttlingWhen } from '../words/throttling-when.js';
+import { engineText } from './parts/engine.js';
+import { plainTable } from './parts/plain-table.js';
+import { refusedText } from './parts/refused.js';
+import { weatherLine } from './parts/weather-line.js';
 
 /**
  * The year as a page of text, 80 columns, answer first; `headline` gives its first sentences only.

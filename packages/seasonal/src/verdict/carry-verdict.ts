@@ -1,7 +1,6 @@
-import { amount } from './amount-text.js';
 import { notableKWh } from './carry-cautions.js';
 import type { CarryStudy } from './carry-study.js';
-import { verdictText } from './verdict-text.js';
+import { amount, verdictText } from './verdict-text.js';
 
 /** Surplus too small to name, kWh a year. */
 const noSurplusKWh = 0.5;

@@ -1,6 +1,5 @@
 import { hydrogenCaution, hydrogenKg } from '../store/hydrogen.js';
 import type { ClosingArray } from '../store/smallest-closing-array.js';
-import { amount } from './amount-text.js';
 import type { CostComparison, StoreJudgement } from './judge-store.js';
 
 const litresPerGallon = 3.785411784;
@@ -114,3 +113,7 @@ const mass = (kg: number, system: 'metric' | 'us'): string =>
 /** Three significant digits, no exponent. */
 const price = (value: number): string =>
   Math.abs(value) >= 99.95 || Math.abs(value) < 5e-4 ? value.toFixed(0) : String(Number(value.toPrecision(3)));
+
+/** An amount in a sentence: two significant digits below 10, whole numbers from there on. */
+export const amount = (value: number): string =>
+  Math.abs(value) >= 9.95 || Math.abs(value) < 5e-4 ? value.toFixed(0) : String(Number(value.toPrecision(2)));

@@ -1,8 +1,9 @@
+import { chemistryDefaults } from '@wintergap/battery';
 import type { SiteBank } from '../schema/bank.js';
 
 /** No cell is smaller or lighter than these: generous limits for what is on sale, common practice, no source. */
 const densest = {
-  leadAcid: { whPerL: 110, whPerKg: 50 },
+  'lead-acid': { whPerL: 110, whPerKg: 50 },
   lithium: { whPerL: 400, whPerKg: 180 },
 };
 /** Below the heat capacity of any cell, Wh/(kg K): lead-acid and lithium cells have 0.25 to 0.3. */
@@ -18,7 +19,7 @@ const bareWPerK = 500;
 export function checkCabinet(bank: SiteBank, report: (path: PropertyKey[], message: string) => void): void {
   const { cabinet } = bank;
   if (!cabinet) return;
-  const { whPerL, whPerKg } = bank.chemistry === 'lithium-iron-phosphate' ? densest.lithium : densest.leadAcid;
+  const { whPerL, whPerKg } = densest[chemistryDefaults[bank.chemistry].traits.kind];
   const energyWh = bank.voltage * bank.capacity;
   // The surface of a cube just large enough for the cells.
   const surfaceM2 = 6 * (energyWh / whPerL / 1000) ** (2 / 3);

@@ -132,3 +132,10 @@ export const array = mapping({
 
 export type SiteArray = z.output<typeof array>;
 export type SiteMount = SiteArray['mount'];
+
+/** A mount whose tilt the owner chooses. */
+export type TiltedMount = Extract<SiteMount, { kind: 'fixed' | 'seasonal' | 'pole' }>;
+
+/** Whether the owner chooses a mount's tilt, for the year or by date; the others tilt by themselves. */
+export const isTilted = (mount: SiteMount): mount is TiltedMount =>
+  mount.kind === 'fixed' || mount.kind === 'seasonal' || mount.kind === 'pole';

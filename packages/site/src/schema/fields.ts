@@ -3,7 +3,6 @@ import { type Dimension, parseQuantity, QuantityError } from '@wintergap/quantit
 import * as z from 'zod';
 import { nearestHint } from '../document/nearest-word.js';
 import { wordHint } from '../document/trade-words.js';
-import { azimuthOfWord } from './compass.js';
 
 /** Allowed range of a field, in the unit the quantity is turned into. */
 interface Range {
@@ -205,3 +204,33 @@ export function found(value: unknown): string {
 
 /** The beginning of a text that is too long to be quoted. */
 export const shortened = (written: string): string => (written.length > 60 ? `${written.slice(0, 57)}...` : written);
+
+/** The sixteen points of the compass, clockwise from north. */
+const compassPoints = [
+  'n',
+  'nne',
+  'ne',
+  'ene',
+  'e',
+  'ese',
+  'se',
+  'sse',
+  's',
+  'ssw',
+  'sw',
+  'wsw',
+  'w',
+  'wnw',
+  'nw',
+  'nnw',
+];
+
+/** The azimuth that `south`, `SE` or `south-south-west` names, degrees clockwise from north; none for another text. */
+function azimuthOfWord(text: string): number | null {
+  const letters = text
+    .toLowerCase()
+    .replace(/north|south|east|west/g, (word) => word[0]!)
+    .replace(/[\s-]/g, '');
+  const at = compassPoints.indexOf(letters);
+  return at < 0 ? null : at * (360 / compassPoints.length);
+}

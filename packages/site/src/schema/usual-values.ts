@@ -1,4 +1,10 @@
-import { airWPerKPerM3PerH, type Chemistry, floatGasMAPerAh, hydrogenVentilation } from '@wintergap/battery';
+import {
+  airWPerKPerM3PerH,
+  type Chemistry,
+  chemistryDefaults,
+  floatGasMAPerAh,
+  hydrogenVentilation,
+} from '@wintergap/battery';
 import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
 
 /** What a usual value is called, where it comes from, and how it is written in a site file; `null` for none. */
@@ -17,9 +23,10 @@ const none = () => null;
 
 /** Heat that the air for the hydrogen of a bank on float carries out of its cabinet, W/K. */
 function floatAirWPerK({ chemistry, voltage, capacity }: { chemistry: Chemistry; voltage: number; capacity: number }) {
-  if (chemistry === 'lithium-iron-phosphate') return 0;
-  const gas = chemistry === 'flooded-lead-acid' ? floatGasMAPerAh.vented : floatGasMAPerAh.valveRegulated;
-  return airWPerKPerM3PerH * hydrogenVentilation(Math.round(voltage / 2), gas, capacity).airM3PerH;
+  const { traits, cellV } = chemistryDefaults[chemistry];
+  if (traits.gas === 'none') return 0;
+  const gasMAPerAh = traits.gas === 'vented' ? floatGasMAPerAh.vented : floatGasMAPerAh.valveRegulated;
+  return airWPerKPerM3PerH * hydrogenVentilation(Math.round(voltage / cellV), gasMAPerAh, capacity).airM3PerH;
 }
 
 /**

@@ -49,7 +49,7 @@ export function handForYear(year: YearResult, settings: HandSettings): HandForYe
       ? { connection: 'direct', operatingA: module.imp }
       : { connection: 'maximum-power', powerW: stringW, busV: site.bank.voltage };
   const lowestC = lowestDailyMean(ledger.bankC);
-  const leadAcid = site.bank.chemistry !== 'lithium-iron-phosphate';
+  const { leadAcidSizing } = plant.bank.traits;
   const darkest = months[summary.darkSeason.month - 1]!;
   const answer = handMethod({
     array: { months, ratio: settings.ratio, losses: settings.losses, string },
@@ -57,9 +57,9 @@ export function handForYear(year: YearResult, settings: HandSettings): HandForYe
       dailyLoadAh: darkest.dailyLoadAh,
       autonomyDays: settings.autonomyDays,
       deepestDischarge: Math.min(Math.max(0.05, 1 - plant.bank.floor), 1),
-      dailyDischarge: leadAcid ? dailyDischarge : null,
+      dailyDischarge: leadAcidSizing ? dailyDischarge : null,
       endOfLife,
-      lowestC: leadAcid ? Math.max(-60, lowestC) : null,
+      lowestC: leadAcidSizing ? Math.max(-60, lowestC) : null,
       margin: settings.margin,
     },
   });

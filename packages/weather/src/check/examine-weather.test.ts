@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { closingBeamWm2 } from '../read/beam-of-hour.js';
+import { closingBeamWm2 } from '../read/mend/beam-of-hour.js';
 import { sunOf } from '../sun-of-place.js';
 import type { WeatherYear } from '../weather-year.js';
 import { clearYear, pond } from './clear-year.fixture.js';

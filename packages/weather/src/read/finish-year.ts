@@ -3,15 +3,15 @@ import type { SunYear } from '@wintergap/irradiance';
 import { sunOf, sunPlace } from '../sun-of-place.js';
 import { WeatherError } from '../weather-error.js';
 import type { WeatherPlace, WeatherYear } from '../weather-year.js';
-import { checkLimits } from './column-limits.js';
-import { completeIrradiance } from './complete-irradiance.js';
-import { bridgeGap, findGaps, type Gap, holdGap, setGap } from './fill-gaps.js';
+import { checkLimits } from './formats/column-limits.js';
 import type { ColumnName, HourColumns } from './hour-columns.js';
-import { mendByWave, mendIrradiance } from './mend-gaps.js';
-import { mostMended, tooMuchMissing } from './mend-limits.js';
-import { notePlaceholders } from './placeholders.js';
+import { completeIrradiance } from './mend/complete-irradiance.js';
+import { bridgeGap, findGaps, type Gap, holdGap, setGap } from './mend/fill-gaps.js';
+import { mendByWave, mendIrradiance } from './mend/mend-gaps.js';
+import { mostMended, tooMuchMissing } from './mend/mend-limits.js';
+import { notePlaceholders } from './mend/placeholders.js';
+import { shiftClock } from './mend/shift-clock.js';
 import type { ReadSettings } from './read-settings.js';
-import { shiftClock } from './shift-clock.js';
 
 /** Longest run of missing hours that is bridged by a straight line. */
 const longestGapH = { air: 6, wind: 6, irradiance: 3, snow: 48 } as const;

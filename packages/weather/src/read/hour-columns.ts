@@ -1,7 +1,7 @@
 import { hourOfYear, hoursPerYear, hourText } from '@wintergap/ground';
 import { WeatherError } from '../weather-error.js';
 import type { Notice, WeatherPlace, WeatherYear } from '../weather-year.js';
-import type { SummerHours } from './clock-mend.js';
+import type { SummerHours } from './mend/clock-mend.js';
 
 /** What a weather file may hold, in the units of `WeatherYear`. */
 const columnNames = [
@@ -143,4 +143,16 @@ export function notANumber(source: string, line: number, column: string, text: s
   const shown = text.length > 40 ? `${text.slice(0, 40)}...` : text;
   const hint = /^[+-]?\d+,\d+$/.test(text.trim()) ? ' (with a point, not a comma)' : '';
   return new WeatherError(source, line, `${column} is "${shown}", expected a number${hint}`);
+}
+
+/** Says that a year joined from several, or so called, leaves out the bad winters. */
+export function noteTypicalYear(hours: HourColumns, years: ReadonlySet<number>, named: boolean): void {
+  if (!named && years.size < 2) return;
+  const known = [...years].filter((year) => year > 1800);
+  const joined = known.length > 1 ? ` joined from months of ${Math.min(...known)} to ${Math.max(...known)}` : '';
+  hours.notices.push({
+    code: 'typical-year',
+    level: 'note',
+    text: `a typical year${joined}: its months were chosen to be ordinary, so no bad winter is in it`,
+  });
 }

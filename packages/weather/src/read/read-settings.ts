@@ -1,5 +1,5 @@
 import type { WeatherPlace } from '../weather-year.js';
-import type { ClockMend } from './clock-mend.js';
+import type { ClockMend } from './mend/clock-mend.js';
 
 /** How a weather file is to be read. */
 export interface ReadSettings {

@@ -1,11 +1,11 @@
 import { hoursPerYear } from '@wintergap/ground';
 import { WeatherError } from '../weather-error.js';
 import type { WeatherYear } from '../weather-year.js';
-import { summerHours } from './clock-mend.js';
-import { daysToHours } from './days-to-hours.js';
 import { finishYear } from './finish-year.js';
-import { weatherFormats } from './formats.js';
+import { daysToHours } from './formats/days-to-hours.js';
+import { weatherFormats } from './formats/formats.js';
 import type { HourColumns } from './hour-columns.js';
+import { summerHours } from './mend/clock-mend.js';
 import type { ReadSettings } from './read-settings.js';
 import { oneYear, type StartShelf, type YearShelf, yearsApart } from './year-shelf.js';
 

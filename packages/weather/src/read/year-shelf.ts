@@ -1,5 +1,5 @@
-import type { SummerHours } from './clock-mend.js';
 import { createHourColumns, type HourColumns } from './hour-columns.js';
+import type { SummerHours } from './mend/clock-mend.js';
 
 /** Where the rows of a file go: all to one year, or each calendar year to its own. */
 export interface YearShelf {

@@ -2,7 +2,7 @@ import { daysPerYear, hoursPerYear } from '@wintergap/ground';
 import { clearestSky, extraterrestrialHorizontal } from '../make/ceiling.js';
 import { monthMeans, smoothThroughMonths } from '../make/monthly-smooth.js';
 import { restoreSum } from '../make/restore.js';
-import { closingBeamWm2 } from '../read/beam-of-hour.js';
+import { closingBeamWm2 } from '../read/mend/beam-of-hour.js';
 import { sunOf, sunPlace } from '../sun-of-place.js';
 import type { WeatherPlace, WeatherYear } from '../weather-year.js';
 

@@ -1,6 +1,6 @@
 import { autonomyDays, type Bank, type WearOfYear, wearOfYear } from '@wintergap/battery';
+import { bankSettings } from '@wintergap/site';
 import { type Ledger, yearSum } from '@wintergap/tally';
-import { bankSettings } from '../prepare/prepare-bank.js';
 import type { YearResult } from '../year-result.js';
 import { autonomyQuestion, monthMean } from './dark-season.js';
 

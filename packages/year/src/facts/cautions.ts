@@ -142,7 +142,7 @@ function hotBankText(ledger: Ledger): string | null {
 const hottestSealedC = 40;
 
 function thermalRunawayText({ bank }: Plant, ledger: Ledger): string | null {
-  if (bank.chemistry !== 'agm' && bank.chemistry !== 'gel') return null;
+  if (bank.traits.gas !== 'recombined') return null;
   let hours = 0;
   for (let h = 0; h < ledger.bankC.length; h++) {
     if (ledger.bankC[h]! >= hottestSealedC && ledger.bankChargeWh[h]! > 0) hours++;
@@ -152,7 +152,7 @@ function thermalRunawayText({ bank }: Plant, ledger: Ledger): string | null {
 }
 
 function seldomFullText({ bank }: Plant, ledger: Ledger): string | null {
-  if (bank.chemistry === 'lithium-iron-phosphate') return null;
+  if (!bank.traits.sulphates) return null;
   const { days, endDay } = longestSinceFull(ledger.daysSinceFull);
   if (days <= longWithoutFullDays) return null;
   return `the bank is not charged full for ${days} days, until ${dateInWords(endDay)}: lead-acid cells sulphate; let the engine or the sun finish a charge every week or two`;

@@ -19,7 +19,8 @@ const fullEnough = 0.95;
 /** What cold costs: lithium cells take no charge at 0 degC, and their electronics cut off the discharge far below. */
 export function refusedInCold(plant: Plant, ledger: Ledger): RefusedCharge {
   const { bank } = plant;
-  const tooCold = (bankC: number) => bank.chemistry === 'lithium-iron-phosphate' && bankC <= 0;
+  const { noChargeAtC } = bank.traits;
+  const tooCold = (bankC: number) => noChargeAtC !== null && bankC <= noChargeAtC;
   return refused(ledger, tooCold, (bankC) => bank.dischargeLimitAmps(1, bankC) <= 0);
 }
 

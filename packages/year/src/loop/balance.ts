@@ -125,12 +125,10 @@ function runPiece(
     }
   }
   const loaded = isLoaded(engine);
-  // The rest voltage of lithium cells bends so sharply at both ends that discharge needs the middle as well.
-  const midpointAlways = bank.chemistry === 'lithium-iron-phosphate';
   if (!wasOff || engine.phase !== phases.off) solveBus(flow, plant, h, s, bankC, charge.stage, loaded, heaterW);
   let hours = leftH;
   if (mayCut) hours = cutAtEvents(plant, state, h, leftH);
-  if (flow.ratePerH > 0 || midpointAlways) {
+  if (flow.ratePerH > 0 || bank.traits.bendsAtEnds) {
     const wantAtStartW = flow.engineWantW;
     solveBus(
       flow,

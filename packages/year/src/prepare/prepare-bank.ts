@@ -1,6 +1,5 @@
 import {
   type Bank,
-  type BankSettings,
   type Cabinet,
   type CabinetHeater,
   checkCabinet,
@@ -8,8 +7,7 @@ import {
   heatCapacityFrom,
   insulationFrom,
 } from '@wintergap/battery';
-import { hoursPerYear } from '@wintergap/ground';
-import { bankStands, type Site, type SiteBank } from '@wintergap/site';
+import { bankSettings, bankStands, type Site, type SiteBank } from '@wintergap/site';
 import type { ChargingRules } from '../loop/charging.js';
 import { airAround } from './rooms-air.js';
 
@@ -66,33 +64,3 @@ function insulationOf(written: NonNullable<SiteBank['cabinet']>['insulation']): 
   if (typeof written === 'number') return written;
   return insulationFrom({ areaM2: written.area, thicknessM: written.foam, conductivity: written.conductivity });
 }
-
-/** The site file's bank in the words of the battery package. */
-export function bankSettings(site: SiteBank): BankSettings {
-  const shared = {
-    voltageV: site.voltage,
-    capacityAh: site.capacity,
-    atRateH: site.atRate,
-    floor: site.floor,
-    ageYears: site.age / hoursPerYear,
-    absorptionV: site.absorption,
-    absorptionHours: site.absorptionTime,
-    tailA: site.tailCurrent,
-    floatV: site.float,
-    chargeLimitA: site.chargeLimit,
-    dischargeLimitA: site.dischargeLimit,
-    cyclesByDepth: site.cycleLife,
-    calendarLifeYears: site.calendarLife === undefined ? undefined : site.calendarLife / hoursPerYear,
-  };
-  if (site.chemistry === 'lithium-iron-phosphate') return { chemistry: site.chemistry, ...shared };
-  return {
-    chemistry: site.chemistry,
-    ...shared,
-    otherLabel: site.otherLabel,
-    equaliseV: site.equalise?.voltage,
-    compensationVPerCellK:
-      site.compensation === undefined ? undefined : site.compensation / Math.round(site.voltage / leadAcidCellV),
-  };
-}
-
-const leadAcidCellV = 2;

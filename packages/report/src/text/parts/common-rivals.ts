@@ -1,0 +1,26 @@
+import type { CommonRivals } from '@wintergap/study';
+import { hoursDifferenceInWords, namesInWords, yearsInWords } from '../../words/common-words.js';
+import { figure, wrap } from '../../words/figures.js';
+
+/** What the rivals of a seasonal store save over common years: each with its range, ties named as ties. */
+export function commonRivalsText({ common, snow }: CommonRivals): string {
+  const [base, ...rivals] = common.designs;
+  if (!base) return '';
+  const lead =
+    common.leaders.length === 1
+      ? `${namesInWords(common.leaders)} saves most`
+      : `${namesInWords(common.leaders)} are best and equal as far as these years can show`;
+  const lines = rivals.map(({ name, againstBase }) =>
+    wrap(`${name}: ${hoursDifferenceInWords(againstBase!.generatorHours)}`, 80, '  '),
+  );
+  const turns =
+    snow && snow.steady.length === 0
+      ? wrap(
+          `Snow decides between them: ${namesInWords(snow.none.leaders)} where it never lies on an array, ${namesInWords(snow.full.leaders)} where it covers them whole.`,
+        )
+      : '';
+  const title = wrap(
+    `The rivals over ${yearsInWords(common.weather)}, engine hours against ${figure(base.generatorHours.mean)} h on the mean: ${lead}.`,
+  );
+  return [title, turns, ...lines].filter((part) => part !== '').join('\n');
+}
