@@ -1,4 +1,15 @@
-import type { YearResult } from '@wintergap/year';
+import type { Site } from '@wintergap/site';
+import {
+  createLedger,
+  energyByMonth,
+  engineFigures,
+  type Ledger,
+  loadFigures,
+  smallest,
+  yearSum,
+} from '@wintergap/tally';
+import type { WeatherYear } from '@wintergap/weather';
+import { autonomyOfYear, type BareYear, type PreparedCache, simulateBare } from '@wintergap/year';
 
 /** The few figures by which one year of one design is judged. */
 export interface YearFigures {
@@ -23,20 +34,32 @@ export interface YearFigures {
   ghiKWhPerM2: number;
 }
 
-export function yearFigures({ summary }: YearResult): YearFigures {
-  const { generator, load, throttle, bank, weather } = summary;
+/** The figures of a settled year. */
+export function yearFigures(year: BareYear): YearFigures {
+  const { weather, ledger } = year;
+  const engine = engineFigures(ledger);
+  const load = loadFigures(ledger, year.load.acW, year.load.dcW);
   return {
     weather: weather.source,
-    generatorHours: generator.hours,
-    generatorMonthHours: generator.months.map(({ hours }) => hours),
-    starts: generator.starts,
-    fuelLitres: generator.fuelLitres,
+    generatorHours: engine.hours,
+    generatorMonthHours: engine.months.map(({ hours }) => hours),
+    starts: engine.starts,
+    fuelLitres: engine.fuelLitres,
     darkHours: load.darkHours,
     darkKWh: load.darkKWh,
     loadKWh: load.acKWh + load.dcKWh,
-    throttledKWh: throttle.kWh,
-    lowestStateOfCharge: bank.minStateOfCharge,
-    autonomyDays: bank.autonomyDays,
-    ghiKWhPerM2: weather.ghiKWhPerM2,
+    throttledKWh: energyByMonth(ledger.throttledWh).kWh,
+    lowestStateOfCharge: smallest(ledger.lowestStateOfCharge),
+    autonomyDays: autonomyOfYear(year),
+    ghiKWhPerM2: yearSum(weather.ghiWm2) / 1000,
   };
+}
+
+/** One ledger for each thread: it runs one year after another and keeps the figures alone. */
+let ledger: Ledger | null = null;
+
+/** The figures of a design under a given weather. */
+export function figuresUnder(site: Site, weather: WeatherYear, prepared: PreparedCache): YearFigures {
+  ledger ??= createLedger();
+  return yearFigures(simulateBare(site, weather, prepared, ledger));
 }

@@ -1,6 +1,15 @@
 import { assertCloses } from './closing.js';
+import {
+  arrayFigures,
+  bankFigures,
+  energyByMonth,
+  engineFigures,
+  kWh,
+  loadFigures,
+  shortfallFigures,
+} from './figures.js';
 import type { Ledger } from './ledger.js';
-import { monthlyHoursAbove, monthlySums, yearSum } from './months.js';
+import { yearSum } from './months.js';
 import { longestDaysBelow } from './spells.js';
 import { throttleSeason } from './throttle.js';
 
@@ -89,8 +98,6 @@ export interface Summary {
   cautions: Caution[];
 }
 
-const kWh = (wh: number) => wh / 1000;
-
 /**
  * Sums the ledger up. Refuses, by throwing, a ledger that does not close.
  *
@@ -98,61 +105,25 @@ const kWh = (wh: number) => wh / 1000;
  */
 export function summarise(ledger: Ledger, facts: YearFacts): Summary {
   const closing = assertCloses(ledger);
-  const months = (hourly: Float64Array) => Array.from(monthlySums(hourly));
-  const plane = months(facts.planeWm2).map(kWh);
-  const available = months(ledger.arrayAvailableWh).map(kWh);
-  const used = months(ledger.arrayUsedWh).map(kWh);
-  const throttled = months(ledger.throttledWh).map(kWh);
-  const clipped = months(ledger.clippedWh).map(kWh);
-  const hours = months(ledger.generatorH);
-  const starts = months(ledger.starts);
-  const fuel = months(ledger.fuelL);
-  const shortfall = months(ledger.shortfallWh).map(kWh);
-  const shortfallHours = monthlyHoursAbove(ledger.shortfallWh, 0);
-  const total = (values: ArrayLike<number>) => Array.from(values).reduce((sum, value) => sum + value, 0);
+  const engine = engineFigures(ledger);
   const season = throttleSeason(ledger.throttledWh, ledger.arrayAvailableWh);
-  const fuelLitres = total(fuel);
   return {
     site: facts.site,
     weather: facts.weather,
     darkSeason: facts.darkSeason,
-    array: {
-      ratedKW: facts.ratedW / 1000,
-      planeKWhPerM2: total(plane),
-      availableKWh: total(available),
-      usedKWh: total(used),
-      throttledKWh: total(throttled),
-      clippedKWh: total(clipped),
-      months: plane.map((planeKWhPerM2, m) => ({
-        planeKWhPerM2,
-        availableKWh: available[m]!,
-        usedKWh: used[m]!,
-        throttledKWh: throttled[m]!,
-        clippedKWh: clipped[m]!,
-      })),
-    },
-    load: {
-      acKWh: kWh(yearSum(facts.acLoadWh)),
-      dcKWh: kWh(yearSum(facts.dcLoadWh)),
-      servedKWh: kWh(yearSum(ledger.acServedWh) + yearSum(ledger.dcServedWh)),
-      darkKWh: kWh(yearSum(ledger.darkWh)),
-      darkHours: yearSum(ledger.darkH),
-    },
+    array: { ratedKW: facts.ratedW / 1000, ...arrayFigures(ledger, facts.planeWm2) },
+    load: loadFigures(ledger, facts.acLoadWh, facts.dcLoadWh),
     generator: {
-      hours: total(hours),
-      starts: total(starts),
-      fuelLitres,
-      fuelCost: facts.fuelPricePerL === null ? null : fuelLitres * facts.fuelPricePerL,
+      hours: engine.hours,
+      starts: engine.starts,
+      fuelLitres: engine.fuelLitres,
+      fuelCost: facts.fuelPricePerL === null ? null : engine.fuelLitres * facts.fuelPricePerL,
       toBusKWh: kWh(yearSum(ledger.generatorToBusWh)),
-      months: hours.map((monthHours, m) => ({ hours: monthHours, starts: starts[m]!, fuelLitres: fuel[m]! })),
+      months: engine.months,
     },
-    shortfall: {
-      kWh: total(shortfall),
-      hours: total(shortfallHours),
-      months: shortfall.map((energy, m) => ({ kWh: energy, hours: shortfallHours[m]! })),
-    },
+    shortfall: shortfallFigures(ledger),
     throttle: {
-      kWh: total(throttled),
+      kWh: energyByMonth(ledger.throttledWh).kWh,
       hours: season.hours,
       firstDate: season.firstDate,
       lastDate: season.lastDate,
@@ -160,12 +131,7 @@ export function summarise(ledger: Ledger, facts: YearFacts): Summary {
     },
     bank: {
       usableKWh: kWh(facts.bank.usableWh),
-      minStateOfCharge: smallest(ledger.lowestStateOfCharge),
-      meanStateOfCharge: yearSum(ledger.stateOfCharge) / ledger.stateOfCharge.length,
-      minTemp: smallest(ledger.bankC),
-      maxTemp: largest(ledger.bankC),
-      chargeKWh: kWh(yearSum(ledger.bankChargeWh)),
-      dischargeKWh: kWh(yearSum(ledger.bankDischargeWh)),
+      ...bankFigures(ledger),
       fullCycles: facts.bank.fullCycles,
       autonomyDays: facts.bank.autonomyDays,
       longestDaysBelowHalf: longestDaysBelow(ledger.stateOfCharge, 0.5),
@@ -178,6 +144,3 @@ export function summarise(ledger: Ledger, facts: YearFacts): Summary {
     cautions: facts.cautions,
   };
 }
-
-const smallest = (values: Float64Array) => values.reduce((least, value) => Math.min(least, value), Infinity);
-const largest = (values: Float64Array) => values.reduce((most, value) => Math.max(most, value), -Infinity);

@@ -1,6 +1,6 @@
 import type { Site } from '@wintergap/site';
-import { PreparedCache, simulateWeather } from '@wintergap/year';
-import { type YearFigures, yearFigures } from '../year-figures.js';
+import { PreparedCache } from '@wintergap/year';
+import { figuresUnder, type YearFigures } from '../year-figures.js';
 import type { CommonYears, CommonYearsWish } from './common-years.js';
 import { yearsOfSites } from './years-of-sites.js';
 
@@ -28,7 +28,6 @@ export function createDesignRunner({ sites, asked }: DesignRunnerStart): DesignR
   const prepared = new PreparedCache();
   return {
     years: yearsOf[0]!,
-    run: (yearIndex) =>
-      sites.map((site, d) => yearFigures(simulateWeather(site, yearsOf[d]!.weatherOf(yearIndex), prepared))),
+    run: (yearIndex) => sites.map((site, d) => figuresUnder(site, yearsOf[d]!.weatherOf(yearIndex), prepared)),
   };
 }

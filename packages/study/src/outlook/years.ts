@@ -1,7 +1,7 @@
 import type { Site } from '@wintergap/site';
 import { createResampler, type MonthSpread, type WeatherYear } from '@wintergap/weather';
-import { madeSpread, madeWeather, PreparedCache, simulateWeather, siteWeatherYears } from '@wintergap/year';
-import { type YearFigures, yearFigures } from '../year-figures.js';
+import { madeSpread, madeWeather, PreparedCache, siteWeatherYears } from '@wintergap/year';
+import { figuresUnder, type YearFigures } from '../year-figures.js';
 
 /** Which weather years a design is put through. */
 export type OutlookWeather =
@@ -56,7 +56,7 @@ const mostKept = 8;
 export function createYearRunner({ site, weather }: OutlookTask): (yearIndex: number) => YearFigures {
   const prepared = new PreparedCache(mostKept);
   const { weatherOf } = createWeatherYears(site, weather);
-  return (yearIndex) => yearFigures(simulateWeather(site, weatherOf(yearIndex), prepared));
+  return (yearIndex) => figuresUnder(site, weatherOf(yearIndex), prepared);
 }
 
 /** Seeds of made years are this far apart, so that no two seeds share a year. */

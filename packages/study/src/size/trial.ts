@@ -1,10 +1,10 @@
 import type { Site } from '@wintergap/site';
-import { PreparedCache, simulateWeather } from '@wintergap/year';
+import { PreparedCache } from '@wintergap/year';
 import { quantileSorted } from 'simple-statistics';
 import type { CommonYears } from '../common/common-years.js';
 import { quantileError } from '../common/quantile-error.js';
 import { yearsOfSites } from '../common/years-of-sites.js';
-import { type YearFigures, yearFigures } from '../year-figures.js';
+import { figuresUnder, type YearFigures } from '../year-figures.js';
 import type { SizeQuestion } from './section.js';
 import { badness, type TargetFigure, type Targets, type TargetValues, targetFigures } from './targets.js';
 
@@ -65,8 +65,7 @@ export function createTrial(base: Site, { kind, ...asked }: SizeQuestion['judged
   const most = yearsToFail(weather.count, judgedShare[kind]);
   const isPast = (year: YearFigures, figure: TargetFigure) =>
     badness(figure, year[figure]) > badness(figure, targets[figure]!);
-  const yearOf = (site: Site, year: number): YearFigures =>
-    yearFigures(simulateWeather(site, yearsOf(site).weatherOf(year), prepared));
+  const yearOf = (site: Site, year: number): YearFigures => figuresUnder(site, yearsOf(site).weatherOf(year), prepared);
   return {
     weather,
     run: (site) => {

@@ -1,13 +1,13 @@
 import { type Costs, readCosts } from '@wintergap/seasonal';
 import { changedDesign, type Site, SiteError, type SiteFile } from '@wintergap/site';
 import { WeatherError } from '@wintergap/weather';
-import { exceededLimits, PreparedCache, simulateSite, simulateWeather } from '@wintergap/year';
+import { exceededLimits, PreparedCache, simulateSite } from '@wintergap/year';
 import type { CommonYears } from '../common/common-years.js';
 import { yearsMean } from '../common/paired-difference.js';
 import { yearsOfSites } from '../common/years-of-sites.js';
 import type { DesignAxis } from '../design/axis.js';
 import { gridChanges, gridDesign } from '../design/grid.js';
-import { yearFigures } from '../year-figures.js';
+import { figuresUnder } from '../year-figures.js';
 import { type SweepColumns, type SweepRow, type SweepYears, sweepResults } from './row.js';
 import { siteErrorText } from './values.js';
 
@@ -49,7 +49,7 @@ export function createSweepRunner({ site, axes, columns }: SweepStart): (number:
 
 /** What a design does over common years: means with their standard errors. */
 function meansOver(site: Site, { count, weatherOf }: CommonYears, prepared: PreparedCache): SweepYears {
-  const years = Array.from({ length: count }, (_, i) => yearFigures(simulateWeather(site, weatherOf(i), prepared)));
+  const years = Array.from({ length: count }, (_, i) => figuresUnder(site, weatherOf(i), prepared));
   const of = (figure: 'generatorHours' | 'fuelLitres' | 'darkKWh') => yearsMean(years.map((year) => year[figure]));
   const [hours, fuel, dark] = [of('generatorHours'), of('fuelLitres'), of('darkKWh')];
   return {

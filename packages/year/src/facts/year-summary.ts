@@ -4,20 +4,17 @@ import { fromSite } from '@wintergap/site';
 import { type Summary, summarise, yearSum } from '@wintergap/tally';
 import type { PreparedArray } from '../prepare/prepare-array.js';
 import { snowFrom } from '../prepare/prepare-outdoors.js';
-import type { YearResult } from '../year-result.js';
+import type { ArrayLimit } from '../prepare/site-limits.js';
+import type { BareYear } from '../year-result.js';
 import { yearCautions } from './cautions.js';
-import { autonomyQuestion, darkSeason } from './dark-season.js';
+import { autonomyQuestion, type DarkSeason, darkSeason } from './dark-season.js';
 
-/**
- * The summary of a year's ledger.
- *
- * @param settledAfterYears years it took the year to repeat itself, `null` when it does not
- */
-export function yearSummary(year: Omit<YearResult, 'summary'>, settledAfterYears: number | null): Summary {
-  const { site, weather, arrays, limits, load, plant, ledger } = year;
+/** The summary of a year's ledger. */
+export function yearSummary(year: BareYear, limits: readonly ArrayLimit[]): Summary {
+  const { site, weather, arrays, load, plant, ledger, settledAfterYears } = year;
   const { bank } = plant;
   const ratedW = arrays.reduce((sum, array) => sum + array.ratedW, 0);
-  const dark = darkSeason(weather.ghiWm2, load.acW, load.dcW);
+  const dark = darkSeasonOfYear(year);
   return summarise(ledger, {
     site: { name: site.name, latitude: site.place.latitude, longitude: site.place.longitude },
     weather: {
@@ -39,13 +36,21 @@ export function yearSummary(year: Omit<YearResult, 'summary'>, settledAfterYears
     fuelPricePerL: site.generator?.fuel.price ?? null,
     bank: {
       usableWh: bank.usableWh,
-      autonomyDays: fromSite(site, 'bank', () => autonomyDays(bank, autonomyQuestion(plant, ledger.bankC, dark.month))),
+      autonomyDays: autonomyOfYear(year, dark),
       referenceAh: bank.refAh,
       fullCycles: yearSum(ledger.bankDischargeWh) / (bank.storedWh(1) - bank.storedWh(0)),
     },
     settledAfterYears,
     cautions: yearCautions(site, weather, plant, load, ledger, limits, settledAfterYears !== null),
   });
+}
+
+const darkSeasonOfYear = ({ weather, load }: BareYear): DarkSeason => darkSeason(weather.ghiWm2, load.acW, load.dcW);
+
+/** Days a full bank carries the load of the darkest month without sun or engine. */
+export function autonomyOfYear(year: BareYear, dark: DarkSeason = darkSeasonOfYear(year)): number {
+  const { site, plant, ledger } = year;
+  return fromSite(site, 'bank', () => autonomyDays(plant.bank, autonomyQuestion(plant, ledger.bankC, dark.month)));
 }
 
 function meanPlane(arrays: readonly PreparedArray[], ratedW: number): Float64Array {

@@ -27,9 +27,12 @@ const alikeK = 0.5;
  */
 const runUpFromHour = 5832;
 
-/** Runs up to New Year from a full bank in autumn, then the year again until the bank ends it as it began it. */
-export function settle(plant: Plant): SettledYear {
-  const ledger = createLedger();
+/**
+ * Runs up to New Year from a full bank in autumn, then the year again until the bank ends it as it began it.
+ *
+ * @param ledger filled anew
+ */
+export function settle(plant: Plant, ledger: Ledger = createLedger()): SettledYear {
   const state = createPlantState(plant, 1);
   runYear(plant, state, ledger, runUpFromHour);
   let isAlike = false;

@@ -10,14 +10,12 @@ import { prepareGenerator } from './prepare-generator.js';
 import { prepareLoads } from './prepare-loads.js';
 import { prepareOutdoors } from './prepare-outdoors.js';
 import type { PreparedCache } from './prepared-cache.js';
-import { type ArrayLimit, limitsUnder } from './site-limits.js';
 
 /** All that a design's year needs before its balance. */
 export interface PreparedPlant {
   plant: Plant;
   arrays: PreparedArray[];
   load: LoadYear;
-  limits: ArrayLimit[];
 }
 
 /** Prepares a design for its balance under a given weather. */
@@ -43,7 +41,7 @@ export function preparePlant(site: Site, weather: WeatherYear, prepared: Prepare
     aroundC,
     generator: fromSite(site, 'generator', () => prepareGenerator(site, weather)),
   };
-  return { plant, arrays, load, limits: limitsUnder(site, weather, bank, prepared) };
+  return { plant, arrays, load };
 }
 
 function ownUseOf(arrays: readonly PreparedArray[]): Float64Array {

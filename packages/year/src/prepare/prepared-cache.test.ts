@@ -1,7 +1,9 @@
-import { changedDesign, loadSite } from '@wintergap/site';
+import { changedDesign, loadSite, type Site } from '@wintergap/site';
+import type { WeatherYear } from '@wintergap/weather';
 import { expect, test } from 'vitest';
 import { preparePlant } from './prepare-plant.js';
 import { identityOf, PreparedCache } from './prepared-cache.js';
+import { limitsUnder } from './site-limits.js';
 import { siteWeather } from './site-weather.js';
 
 /** A cache that notes what had to be made. */
@@ -19,7 +21,13 @@ class NotingCache extends PreparedCache {
 const site = loadSite(new URL('../../../../examples/kettle-pond.yaml', import.meta.url).pathname);
 const weather = siteWeather(site.base);
 const cache = new NotingCache();
-preparePlant(site.base, weather, cache);
+/** All that is made before a year is run. */
+function prepare(design: Site, under: WeatherYear): void {
+  const { plant } = preparePlant(design, under, cache);
+  limitsUnder(design, under, plant.bank, cache);
+}
+
+prepare(site.base, weather);
 
 // What a design does not change must not be computed again: a sweep over banks would take many times as long.
 test.each([
@@ -41,13 +49,13 @@ test.each([
   [{ 'ground.albedo': 0.3 }, ['cells', 'controller', 'dc', 'ground', 'plane']],
 ])('%j makes anew only %j', (changes, made) => {
   cache.made = [];
-  preparePlant(changedDesign(site, changes), weather, cache);
+  prepare(changedDesign(site, changes), weather);
   expect(cache.made.sort()).toEqual(made);
 });
 
 test('a copy of the weather is another weather', () => {
   cache.made = [];
-  preparePlant(site.base, { ...weather }, cache);
+  prepare(site.base, { ...weather });
   expect(cache.made.sort()).toEqual(['cells', 'controller', 'dc', 'ground', 'loads', 'plane']);
 });
 
