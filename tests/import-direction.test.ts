@@ -48,7 +48,8 @@ for (const [name, allowed] of Object.entries(mayImport)) {
     // A tsconfig may hold comments, on lines of their own.
     const config = readFileSync(join(root, name, 'tsconfig.json'), 'utf8').replace(/^ *\/\/.*$/gm, '');
     const references: { path: string }[] = JSON.parse(config).references;
-    const declared = Object.keys(manifest.dependencies ?? {});
+    // The program is bundled: what it imports is in its bundle.
+    const declared = Object.keys((name === 'cli' ? manifest.devDependencies : manifest.dependencies) ?? {});
     const files = sourcesOf(name).filter((file) => !/\.(test|bench|fixture)\.ts$/.test(file));
     for (const file of files) {
       const source = readFileSync(join(root, name, 'src', file), 'utf8');

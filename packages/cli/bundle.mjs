@@ -1,35 +1,25 @@
 // Puts the program and its workers into few files, so that it starts in a fraction of the time that hundreds of modules
-// take to load. The packages stay usable one by one: their own builds are not touched.
-import { existsSync, renameSync, rmSync } from 'node:fs';
+// take to load, and runs without any other package. The packages stay usable one by one: their own builds are not touched.
+import { existsSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { build } from 'esbuild';
-
-const workers = [
-  'packages/study/src/sweep/sweep-worker.ts',
-  'packages/study/src/outlook/outlook-worker.ts',
-  'packages/study/src/common/design-worker.ts',
-];
+import { common, olderForm, root, threadStart, withUnits, withVersion, workers } from './bundle-parts.mjs';
+import { licencesOf } from './third-party.mjs';
 
 // Made beside the old one and put in its place at the end: a program that is running meets no half-made folder.
-rmSync('packages/cli/bundle.new', { recursive: true, force: true });
-await build({
-  entryPoints: ['packages/cli/src/main.ts', ...workers.filter((path) => existsSync(path))],
-  outdir: 'packages/cli/bundle.new',
+const made = join(root, 'packages/cli/bundle.new');
+const place = join(root, 'packages/cli/bundle');
+rmSync(made, { recursive: true, force: true });
+const { metafile } = await build({
+  ...common,
+  entryPoints: ['packages/cli/src/main.ts', threadStart, ...workers.filter((path) => existsSync(join(root, path)))],
+  outdir: made,
   entryNames: '[name]',
-  bundle: true,
-  // Finds its own worker beside its own source.
-  external: ['piscina'],
   splitting: true,
-  format: 'esm',
-  platform: 'node',
-  target: 'node20',
-  minifySyntax: true,
-  minifyWhitespace: true,
-  legalComments: 'none',
-  logLevel: 'warning',
-  banner: {
-    // Libraries in the older module form ask for `require` when they are bundled into an ES module.
-    js: "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);",
-  },
+  banner: { js: olderForm },
+  plugins: [withVersion, withUnits],
+  metafile: true,
 });
-rmSync('packages/cli/bundle', { recursive: true, force: true });
-renameSync('packages/cli/bundle.new', 'packages/cli/bundle');
+writeFileSync(join(made, 'LICENSES.txt'), licencesOf(metafile));
+rmSync(place, { recursive: true, force: true });
+renameSync(made, place);

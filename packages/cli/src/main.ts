@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { Command, CommanderError } from 'commander';
 import { addCarry } from './commands/carry.js';
 import { addCheck } from './commands/check.js';
@@ -15,6 +14,7 @@ import { addYear } from './commands/year.js';
 import { exitCodes } from './exit-codes.js';
 import { reportFailure } from './failure.js';
 import { print, printError } from './print.js';
+import { version } from './version.js';
 
 // Whoever reads the output may stop reading, as `head` does: that is no fault.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
@@ -27,7 +27,7 @@ const program = new Command('wintergap')
   .description(
     'Simulates the 8760 hours of a year at a place beyond the power line: generator hours, throttling, bank and months.',
   )
-  .version(JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8')).version as string)
+  .version(version())
   .exitOverride()
   .configureOutput({ writeOut: print, writeErr: printError })
   .showSuggestionAfterError()

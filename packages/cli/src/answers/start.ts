@@ -1,26 +1,24 @@
-import { existsSync, mkdirSync, readFileSync } from 'node:fs';
+import { existsSync, mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { InputError } from '../input-error.js';
 import { print } from '../print.js';
 import { writeWhole } from '../whole-file.js';
 
-const root = new URL('../../../', import.meta.url);
-const exampleText = () => readFileSync(new URL('examples/kettle-pond.yaml', root), 'utf8');
-const weatherText = () => readFileSync(new URL('data-demo/kettle-pond.csv', root), 'utf8');
+/** The demo, which the bundle holds as text. */
+const exampleText = async () => (await import('../../../../examples/kettle-pond.yaml')).default;
+const weatherText = async () => (await import('../../../../data-demo/kettle-pond.csv')).default;
 
-export function answerStart(folder: string): void {
+export async function answerStart(folder: string): Promise<void> {
   const site = join(folder, 'site.yaml');
   const weather = join(folder, 'kettle-pond.csv');
   for (const path of [site, weather]) {
     if (existsSync(path)) throw new InputError(`${path}: is already there and is left as it is; name another folder`);
   }
   makeFolder(folder);
-  writeWhole(weather, weatherText());
+  writeWhole(weather, await weatherText());
   writeWhole(
     site,
-    exampleText()
-      .replace(/^weather: .*$/m, 'weather: kettle-pond.csv')
-      .replace(/^# Run: .*\n/m, ''),
+    (await exampleText()).replace(/^weather: .*$/m, 'weather: kettle-pond.csv').replace(/^# Run: .*\n/m, ''),
   );
   print(`${site}: an invented place to edit; ${weather}: its invented weather.\nNext: wintergap year ${site}\n`);
 }
