@@ -18,7 +18,7 @@ const faimanPerWindWm2K = 6.84;
  * Cell temperature, degC, by Faiman 2008: Tc = Ta + G / (u0 + u1 v). Open racks; a module close to a roof has
  * smaller u0 and u1.
  *
- * @param planeWm2 irradiance on the plane, before glass losses
+ * @param planeWm2 irradiance that reaches the plane past the skyline, before glass losses
  * @param windMs wind at the module's height, m/s
  */
 export function windCellC(

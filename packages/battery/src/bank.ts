@@ -44,7 +44,9 @@ export interface Bank {
   terminalVoltage(amps: number, s: number, tempC: number): number;
   /** Share of the charge put in that is stored; the rest makes gas (lead-acid), which in sealed cells recombines to heat. */
   chargeEfficiency(s: number, amps: number): number;
-  /** Largest charging current, A, at which the terminals stay at or below the set voltage of the stage. */
+  /** Largest charging current the maker allows at a temperature, A. */
+  chargeLimitAmps(tempC: number): number;
+  /** Largest charging current within that, A, at which the terminals stay at or below the set voltage of the stage. */
   acceptanceAmps(s: number, tempC: number, stage: ChargeStage): number;
   /** Largest discharge current, A, at which the terminals stay at or above the cutoff voltage. */
   dischargeLimitAmps(s: number, tempC: number): number;

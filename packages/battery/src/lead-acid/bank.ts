@@ -91,6 +91,7 @@ export function leadAcidBank(settings: ResolvedBank): Bank {
         ? voltageAt(amps, 4 * cells, (powerW) => chargeVoltage(powerW, s, tempC))
         : voltageAt(-amps, 4 * cells, (powerW) => dischargeVoltage(powerW, s, tempC)),
     chargeEfficiency: (s, amps) => interpolate(storedShare, (gassingSlope * (1 - s)) / (amps * perI10 + 0.55)),
+    chargeLimitAmps: () => chargeLimitA,
     acceptanceAmps: (s, tempC, stage) => {
       const table = stage === 0 ? absorption : stage === 1 ? float : equalise;
       const amps = c10 * interpolateState(table, chargePosition((1 - s) * perSpan), tempC);

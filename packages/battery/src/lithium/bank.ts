@@ -47,6 +47,7 @@ export function lithiumBank(settings: ResolvedBank): Bank {
     return cells * refAh * (restIntegral[k]! + (f * (a + 0.5 * f * (rest[k + 1]! - a))) / stateSteps);
   };
   const chargeOhm = (s: number, tempC: number): number => byTemp(cellOhm, tempC) * fullnessFactor(s);
+  const chargeLimitAmps = (tempC: number): number => chargeLimitA * byTemp(chargeShare, tempC);
   const reachableEmpty = (tempC: number): number => 1 - byTemp(capacity, tempC);
 
   return {
@@ -82,13 +83,13 @@ export function lithiumBank(settings: ResolvedBank): Bank {
       return cells * Math.max(v / 2, v + amps * byTemp(cellOhm, tempC));
     },
     chargeEfficiency: () => coulombicEfficiency,
+    chargeLimitAmps,
     acceptanceAmps: (s, tempC, stage) => {
       const over = (stage === 1 ? floatCellV : absorptionCellV) - restCellV(s);
       if (!(over > 0) || s >= 1) return 0;
       const left = (1 - s) * 1e4;
       const amps = (over / chargeOhm(s, tempC)) * Math.min(left, 1);
-      const limit = chargeLimitA * byTemp(chargeShare, tempC);
-      return Math.min(amps, limit);
+      return Math.min(amps, chargeLimitAmps(tempC));
     },
     dischargeLimitAmps: (s, tempC) => {
       const over = restCellV(s) - cutoffCellV;

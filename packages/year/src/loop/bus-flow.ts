@@ -113,18 +113,18 @@ export function solveBus(
   const demandW = inverterW + plant.converterInputW[h]! + plant.ownUseW[h]! + heaterW;
   const acceptAmps =
     stateOfCharge >= 1 || bankC >= hottestChargeC ? 0 : bank.acceptanceAmps(stateOfCharge, bankC, stage);
-  const acceptW = acceptAmps * bank.setVoltage(stage, bankC);
+  const setV = bank.setVoltage(stage, bankC);
   flow.demandW = demandW;
   flow.inverterW = inverterW;
   flow.acByInverterW = acByInverterW;
   flow.engineToAcW = engineToAcW;
 
   offerOfSources(flow, plant.sources, h);
-  share(flow, plant, stateOfCharge, bankC, acceptAmps, acceptW, engineLimitW);
+  share(flow, plant, stateOfCharge, bankC, acceptAmps, setV, engineLimitW);
   if (followsVoltage(plant.sources)) {
     const offeredW = flow.sunW;
     offerOfSources(flow, plant.sources, h);
-    if (flow.sunW !== offeredW) share(flow, plant, stateOfCharge, bankC, acceptAmps, acceptW, engineLimitW);
+    if (flow.sunW !== offeredW) share(flow, plant, stateOfCharge, bankC, acceptAmps, setV, engineLimitW);
   }
   const aboveLimitW = flow.clippedW;
   // What the buses still ask for beside the sun, whoever gives it: a larger controller would have brought that much.
@@ -139,11 +139,18 @@ function share(
   stateOfCharge: number,
   bankC: number,
   acceptAmps: number,
-  acceptW: number,
+  setV: number,
   engineLimitW: number,
 ): void {
   const { bank } = plant;
   const beforeEngineW = flow.sunW - flow.demandW;
+  // A maker's current limit, or lithium too cold to charge, holds a bank below its set voltage: there it takes less. Its
+  // voltage is asked for only where the limit may be reached, which no rest voltage overstates.
+  const limitedByCurrent = acceptAmps >= bank.chargeLimitAmps(bankC);
+  const acceptW =
+    limitedByCurrent && beforeEngineW + engineLimitW > acceptAmps * bank.restVoltage(stateOfCharge)
+      ? acceptAmps * bank.terminalVoltage(acceptAmps, stateOfCharge, bankC)
+      : acceptAmps * setV;
   flow.engineWantW = acceptW - beforeEngineW;
   flow.engineLimitW = engineLimitW;
   const engineToDcW = Math.min(Math.max(flow.engineWantW, 0), engineLimitW);
@@ -157,8 +164,8 @@ function share(
   flow.storedShare = 1;
   if (netW >= 0) {
     const limited = netW >= acceptW;
-    // A maker's current limit, or lithium too cold to charge, is not the end of a charge.
-    flow.atVoltageLimit = limited && acceptAmps > 0 && acceptAmps < bank.chargeLimitA;
+    // Being held by the current is not the end of a charge.
+    flow.atVoltageLimit = limited && acceptAmps > 0 && !limitedByCurrent;
     // An engine is held to what is asked of it: only sun can be too much, and what it gives leaves no rounding.
     flow.chargeW = engineToDcW > 0 ? netW : Math.min(netW, acceptW);
     flow.thrownW = netW - flow.chargeW;

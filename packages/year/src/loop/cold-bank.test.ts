@@ -61,3 +61,27 @@ test('a heater that is not fed warms nothing', () => {
   // Its own self-discharge warms it by some thousandths.
   expect(Math.max(...ledger.bankC)).toBeLessThan(-39.9);
 });
+
+// At 2 degC a lithium bank may take two fifths of its 200 A (none at 0 degC, all from 5 degC): being held to that is not
+// the end of a charge, which would bring it to float with half of it missing.
+test('a bank held back by the cold goes on charging at the current that it may have', () => {
+  const plant = plantOf({ bank: lithium, airC: () => 2, dcW: () => 0, sunW: () => 5000 });
+  const ledger = createLedger();
+  runYear(plant, createPlantState(plant, 0.3), ledger);
+  const perHour = (80 * 0.995) / 400;
+  // It warms itself a little and may take more in the second hour.
+  expect(ledger.stateOfCharge[1]).toBeGreaterThan(0.3 + 2 * perHour - 0.005);
+});
+
+// 400 Ah charged at their limit of 200 A: 8 cells at 3.28-3.31 V at rest and 0.25 ohm Ah / 400 Ah each stand about 0.13 V
+// higher, not at the 3.55 V of absorption, which was counted as 4 % more energy, all of it heat.
+test('a bank at its current limit is charged at the voltage it has, not at the one set', () => {
+  const plant = plantOf({ bank: lithium, airC: () => 25, dcW: () => 0, sunW: () => 9000 });
+  const ledger = createLedger();
+  runYear(plant, createPlantState(plant, 0.3), ledger);
+  const cellV = ledger.bankChargeWh[0]! / 200 / 8;
+  expect(cellV).toBeGreaterThan(3.28 + 0.125);
+  expect(cellV).toBeLessThan(3.33 + 0.13);
+  // Heat: the square of the current over the resistance, and half a percent that is not stored.
+  expect(ledger.bankLossWh[0]).toBeCloseTo(8 * 200 ** 2 * (0.25 / 400) + 0.005 * 200 * 8 * 3.3, -2);
+});

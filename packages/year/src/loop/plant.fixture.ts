@@ -117,6 +117,7 @@ export function idealBank(capacityWh: number): Bank {
     dischargeAmps: (powerW) => powerW / voltageV,
     terminalVoltage: () => voltageV,
     chargeEfficiency: () => 1,
+    chargeLimitAmps: () => Infinity,
     acceptanceAmps: () => 1e9,
     dischargeLimitAmps: () => 1e9,
     setVoltage: () => voltageV,

@@ -11,6 +11,7 @@ import {
   solveModule,
 } from '@wintergap/array';
 import { hoursPerYear } from '@wintergap/ground';
+import type { PlaneYear } from '@wintergap/irradiance';
 import { fromSite, type Site } from '@wintergap/site';
 import type { WeatherYear } from '@wintergap/weather';
 import { controllerOf } from './controller-of-site.js';
@@ -33,11 +34,16 @@ export function prepareCells(
       cellTemperatureYear(
         noctC === undefined ? { kind: 'wind' } : { kind: 'noct', noctC },
         weather.airC,
-        onPlane.plane.planeWm2,
+        lightInShade(onPlane.plane),
         weather.windMs,
       ),
     ),
   );
+}
+
+/** What reaches the plane past the skyline, W/m2: what warms the cells. */
+function lightInShade({ planeWm2, skylineLossWm2 }: PlaneYear): Float64Array {
+  return planeWm2.map((wm2, h) => wm2 - skylineLossWm2[h]!);
 }
 
 /** An array as wired, and what it gives at its maximum power. */
