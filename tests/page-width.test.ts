@@ -1,7 +1,7 @@
 import { checkText, compareText, costText, dayText, lossesText, weatherText, yearText } from '@wintergap/report';
-import { lifeCycleOfYear, readCosts } from '@wintergap/seasonal';
+import { readCosts } from '@wintergap/seasonal';
 import { loadSite } from '@wintergap/site';
-import { commonAnswer, runDesigns } from '@wintergap/study';
+import { commonAnswer, comparedCosts, runDesigns } from '@wintergap/study';
 import { examineWeather } from '@wintergap/weather';
 import { arrayLosses, PreparedCache, simulateSite } from '@wintergap/year';
 import { expect, test } from 'vitest';
@@ -21,9 +21,6 @@ async function pagesOf(name: string): Promise<Record<string, string>> {
   const common = commonAnswer(await runDesigns(sites, { years: 3, workers: 1 }));
   const weather = examineWeather(result.weather, {});
   const costs = readCosts(site);
-  const priced = costs
-    ? designs.map((design) => ({ name: design.name, cost: lifeCycleOfYear(design.result, costs) }))
-    : [];
   return {
     year: yearText(result, 'us', common),
     day: dayText(result, 354, 'us'),
@@ -32,7 +29,9 @@ async function pagesOf(name: string): Promise<Record<string, string>> {
     check: checkText(`examples/${name}.yaml`, weather, designs, 'us'),
     compare: compareText(designs, common, 'us'),
     weather: weatherText(weather, 'us'),
-    ...(costs && { costs: costText(priced, costs.years, 'us') }),
+    ...(costs && {
+      costs: costText(comparedCosts(designs, common, costs), { years: costs.years, currency: 'USD' }, 'us'),
+    }),
   };
 }
 

@@ -25,7 +25,9 @@ function numbersIn(text: string): Written[] {
     if (isMap(node)) {
       for (const { key, value } of node.items) {
         const name = String((key as Node & { value: unknown }).value);
-        if (path !== '' || name !== 'variants') visit(value, path === '' ? name : `${path}.${name}`);
+        // The other prices are read with their section.
+        const elsewhere = path === 'costs' ? name !== 'extra' : path === '' && name === 'variants';
+        if (!elsewhere) visit(value, path === '' ? name : `${path}.${name}`);
       }
     } else if (isSeq(node)) for (const [i, item] of node.items.entries()) visit(item, `${path}[${i}]`);
     else if (isScalar(node) && node.range && /^[+-]?\d+(\.\d+)?( \S.*)?$/.test(String(node.source))) {

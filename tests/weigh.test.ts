@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { lossesText, tiltText, weighText, whyText } from '@wintergap/report';
+import { readCosts } from '@wintergap/seasonal';
 import { changedDesign, loadSite, parseSite, type Site } from '@wintergap/site';
 import { bestTilts, rerunOf, type SiteWeights, variantReasons, weighSite } from '@wintergap/study';
 import { monthlySums, yearSum } from '@wintergap/tally';
@@ -132,7 +133,11 @@ test('more foam keeps the bank warmer in the cold', () => {
 
 // 24 kWh at 180 each.
 test('foam, air and life are one trade: a warmer bank lasts shorter, and its wear costs more a year', async () => {
-  const { cabinet: choices } = await weighSite({ ...pond.base, loads: pond.base.loads.slice(0, 1) }, fileYear, 180);
+  const { cabinet: choices } = await weighSite(
+    { ...pond.base, loads: pond.base.loads.slice(0, 1) },
+    fileYear,
+    readCosts(pond),
+  );
   const of = (name: string) => choices!.find((choice) => choice.name === name)!;
   const own = of('as designed');
   expect(of('2 inches more foam').warmestBankC).toBeGreaterThan(own.warmestBankC);

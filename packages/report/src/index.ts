@@ -8,7 +8,7 @@ export { lossesText } from './text/losses.js';
 export { mountText } from './text/mount.js';
 export { outlookText } from './text/outlook.js';
 export { commonRivalsText } from './text/parts/common-rivals.js';
-export { costText, type NamedCost } from './text/parts/cost.js';
+export { type CostTerms, costText } from './text/parts/cost.js';
 export { weatherLine } from './text/parts/weather-line.js';
 export { weatherYearsText } from './text/parts/weather-years.js';
 export { sizeText } from './text/size.js';

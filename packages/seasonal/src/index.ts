@@ -1,5 +1,7 @@
+export { billOf, costsFor, labelledKWh, ratedKW } from './cost/bill.js';
+export { meanCost, type UnlikeThings, unlikeThings } from './cost/cost-difference.js';
 export { type Costs, type EngineCosts, readCosts, type StoreCosts } from './cost/costs-section.js';
-export { type DesignCost, labelledKWh, lifeCycleOfYear, ratedKW } from './cost/design-cost.js';
+export { type DesignCost, lifeCycleOfDesign, lifeCycleOfYear, type UnpricedThing } from './cost/design-cost.js';
 export type { EnginePrices, EngineYear, StudyTerms } from './cost/engine-cost.js';
 export { type CostPlan, type LifeCycleCost, lifeCycleCost } from './cost/life-cycle-cost.js';
 export { presentValueOfPayment, presentValueOfReplacements, presentValueOfSeries } from './cost/present-value.js';

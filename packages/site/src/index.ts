@@ -14,6 +14,7 @@ export { isTilted, type TiltedMount } from './schema/array.js';
 export type { SiteBank } from './schema/bank.js';
 export type { SiteGenerator } from './schema/generator.js';
 export type { SiteEvent, SiteInverter, SiteLoad, SiteMeasured } from './schema/loads.js';
+export type { EngineLives, PriceByEnergy, PriceByPower } from './schema/price.js';
 export { type SnowExtremes, snowExtremes } from './snow-extremes.js';
 export { bankStands, type TakenAs, takenAs } from './taken-as.js';
 export { acceptingWeather } from './weather/accepting-weather.js';

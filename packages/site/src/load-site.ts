@@ -7,6 +7,7 @@ import { locate, readDocument, type SiteDocument } from './document/site-documen
 import { pathText, SiteError, type SiteProblem } from './document/site-problem.js';
 import { aroundDesign } from './schema/design.js';
 import { text as nameText, shortened } from './schema/fields.js';
+import { costsOfDesign } from './schema/price.js';
 import { siteSchema } from './schema/site-schema.js';
 import { unsaidIn } from './taken-as.js';
 import { mergeVariant } from './variants.js';
@@ -85,7 +86,15 @@ export function parseSite(text: string, file: string): SiteFile {
 
 /** The keys of the file that describe the base design, as written. */
 export function writtenDesign({ content }: SiteDocument): Record<string, unknown> {
-  return Object.fromEntries(Object.entries(content).filter(([key]) => !aroundDesign.includes(key)));
+  const design = Object.entries(content).filter(([key]) => !aroundDesign.includes(key));
+  return { ...Object.fromEntries(design), ...costsWithin(content) };
+}
+
+/** The part of `costs` that belongs to the design; the rest of the section stands around all designs. */
+function costsWithin({ costs }: Record<string, unknown>): { costs?: Record<string, unknown> } {
+  if (typeof costs !== 'object' || costs === null) return {};
+  const kept = Object.entries(costs).filter(([key]) => (costsOfDesign as readonly string[]).includes(key));
+  return kept.length > 0 ? { costs: Object.fromEntries(kept) } : {};
 }
 
 /**

@@ -1,7 +1,9 @@
-import { compareHtml, compareText, costText, type NamedYear, whyText } from '@wintergap/report';
-import { lifeCycleOfYear, readCosts } from '@wintergap/seasonal';
+import { type CostTerms, compareHtml, compareText, costText, type NamedYear, whyText } from '@wintergap/report';
+import { readCosts } from '@wintergap/seasonal';
 import { inputFiles, type SiteFile } from '@wintergap/site';
 import {
+  type ComparedCost,
+  comparedCosts,
   reasonRuns,
   rerunOf,
   type SnowRange,
@@ -42,7 +44,13 @@ export async function answerCompare(site: SiteFile, options: CompareOptions): Pr
     buildable.length > 0 && snowCovers(designs.map(({ result }) => result))
       ? await snowRange(buildable, common.leaders, commonWish(options))
       : null;
-  if (options.html) writeWhole(options.html, await compareHtml(designs, common, units, snow), inputFiles(site));
+  const priced = costs && {
+    designs: comparedCosts(designs, common, costs),
+    terms: { years: costs.years, currency: site.base.costs?.currency },
+  };
+  if (options.html) {
+    writeWhole(options.html, await compareHtml(designs, common, units, snow, priced), inputFiles(site));
+  }
   const reasons = options.why ? reasonsOf(designs, prepared) : null;
   if (options.json && reasons) print(`${JSON.stringify(reasons, null, 2)}\n`);
   else if (options.json) {
@@ -51,15 +59,14 @@ export async function answerCompare(site: SiteFile, options: CompareOptions): Pr
       {
         ...contractOf(result.summary),
         common: { ...commonJson(common, common.designs[d]!), ...snowJson(snow, name) },
+        ...(priced && { cost: costJson(priced.designs[d]!, priced.terms) }),
       },
     ]);
     print(`${JSON.stringify(Object.fromEntries(summaries), null, 2)}\n`);
   } else {
     print(`${compareText(designs, common, units, snow)}\n`);
-    if (costs) {
-      const priced = designs.map(({ name, result }) => ({ name, cost: lifeCycleOfYear(result, costs) }));
-      print(`\n${costText(priced, costs.years, units)}\n`);
-    }
+    const text = priced ? costText(priced.designs, priced.terms, units) : '';
+    if (text !== '') print(`\n${text}\n`);
     if (reasons) print(`\n${whyText(reasons, units)}\n`);
   }
 }
@@ -71,6 +78,14 @@ const snowJson = (snow: SnowRange | null, name: string) =>
     leadsFullyCovered: snow.full.leaders.includes(name),
     leadsWhateverSnowDoes: snow.steady.includes(name),
   };
+
+/** What a design costs, as JSON carries it; `null` for what hangs on a missing price. */
+const costJson = ({ cost, againstBase }: ComparedCost, { years, currency }: CostTerms) => ({
+  years,
+  currency: currency ?? null,
+  ...cost,
+  againstBase,
+});
 
 function reasonsOf([base, ...variants]: readonly NamedYear[], prepared: PreparedCache): VariantReasons[] {
   if (!base) return [];

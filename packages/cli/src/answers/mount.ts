@@ -2,7 +2,7 @@ import { OutOfRangeError } from '@wintergap/ground';
 import { mountText } from '@wintergap/report';
 import { readCosts } from '@wintergap/seasonal';
 import { designOf, type SiteFile } from '@wintergap/site';
-import { type MountStudy, mountStudy } from '@wintergap/study';
+import { type MountStudy, mountPricesOf, mountStudy } from '@wintergap/study';
 import type { AcceptWeather } from '../accept-weather.js';
 import { commonWish } from '../common-years.js';
 import type { CommonYearsOptions } from '../common-years-options.js';
@@ -25,7 +25,8 @@ export async function answerMount(site: SiteFile, options: MountOptions): Promis
   const progress = countProgress('years');
   let study: MountStudy;
   try {
-    study = await mountStudy(design, options.array, costs, { ...wish, onYear: progress.reached });
+    const prices = mountPricesOf(site, options.array);
+    study = await mountStudy(design, options.array, costs, { ...wish, onYear: progress.reached }, prices);
   } catch (error) {
     if (!(error instanceof OutOfRangeError)) throw error;
     throw new InputError(`--array${options.array ? ` ${options.array}` : ''}: ${error.message}`);

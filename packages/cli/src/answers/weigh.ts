@@ -18,13 +18,13 @@ export interface WeighOptions extends CommonYearsOptions, AcceptWeather {
 
 export async function answerWeigh(site: SiteFile, options: WeighOptions): Promise<void> {
   const design = designOf(site, options.variant);
-  const bankPerKWh = readCosts(site)?.bankPerKWh ?? null;
+  const costs = readCosts(site);
   const units = unitsOption(options.units, design.units);
   const trust = trustOf(design);
   const progress = countProgress('years');
   let weights: SiteWeights;
   try {
-    weights = await weighSite(design, { ...commonWish(options), onYear: progress.reached }, bankPerKWh);
+    weights = await weighSite(design, { ...commonWish(options), onYear: progress.reached }, costs);
   } finally {
     progress.stop();
   }

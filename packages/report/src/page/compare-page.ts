@@ -1,10 +1,12 @@
 import type { UnitSystem } from '@wintergap/quantity';
-import type { CommonAnswer, SnowRange } from '@wintergap/study';
+import type { CommonAnswer, ComparedCost, SnowRange } from '@wintergap/study';
 import { compareHeadline, type NamedYear } from '../text/compare.js';
+import type { CostTerms } from '../text/parts/cost.js';
 import { weatherLine } from '../text/parts/weather-line.js';
 import { yearsInWords } from '../words/common-words.js';
 import { basisText, placeText } from './basis.js';
 import { cautionsSection, type NamedCaution } from './cautions.js';
+import { costSection } from './costs.js';
 import { designMonthsSection, designTable, yearsTable } from './designs.js';
 import { pageText, section } from './frame.js';
 import { html } from './markup.js';
@@ -15,6 +17,7 @@ export function comparePage(
   answer: CommonAnswer,
   units: UnitSystem,
   snow: SnowRange | null = null,
+  costs: { designs: readonly ComparedCost[]; terms: CostTerms } | null = null,
 ): string {
   const base = designs[0]!.result;
   const hasEngine = designs.some(({ result }) => result.summary.generator.hours > 0);
@@ -26,6 +29,7 @@ export function comparePage(
       answer.weather.count > 1 &&
         answer.merit === 'generatorHours' &&
         section('years', `Over ${yearsInWords(answer.weather)}`, yearsTable(answer, units)),
+      ...(costs ? costSection(costs.designs, costs.terms, units) : []),
       cautionsSection(sharedCautions(designs), units),
       section('designs', 'In the year of the file', designTable(designs, units)),
       hasEngine &&

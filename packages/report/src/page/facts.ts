@@ -5,6 +5,7 @@ import type { YearResult } from '@wintergap/year';
 import { yearsInWords } from '../words/common-words.js';
 import { darkHoursText, darkKWhText } from '../words/dark-text.js';
 import { count, dateText, figure, percent } from '../words/figures.js';
+import { amountText } from '../words/money.js';
 import { volumeText } from '../words/shown-units.js';
 import { throttlingWhen } from '../words/throttling-when.js';
 import { html, type Markup } from './markup.js';
@@ -39,7 +40,8 @@ function commonFacts(common: CommonAnswer | undefined): Fact[] {
 function facts({ site, summary, ledger }: YearResult, units: UnitSystem): Fact[] {
   const { generator, throttle, array, bank, load } = summary;
   const lowestHour = ledger.lowestStateOfCharge.indexOf(bank.minStateOfCharge);
-  const cost = generator.fuelCost === null ? {} : { more: `costs ${figure(generator.fuelCost)}` };
+  const cost =
+    generator.fuelCost === null ? {} : { more: `costs ${amountText(generator.fuelCost, site.costs?.currency)}` };
   return [
     ...(site.generator
       ? [

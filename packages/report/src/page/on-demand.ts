@@ -1,7 +1,8 @@
 import type { UnitSystem } from '@wintergap/quantity';
-import type { CommonAnswer, SnowRange } from '@wintergap/study';
+import type { CommonAnswer, ComparedCost, SnowRange } from '@wintergap/study';
 import type { YearResult } from '@wintergap/year';
 import type { NamedYear } from '../text/compare.js';
+import type { CostTerms } from '../text/parts/cost.js';
 import type { YearPageSettings } from './year-page.js';
 
 /**
@@ -23,7 +24,8 @@ export async function compareHtml(
   answer: CommonAnswer,
   units: UnitSystem,
   snow: SnowRange | null = null,
+  costs: { designs: readonly ComparedCost[]; terms: CostTerms } | null = null,
 ): Promise<string> {
   const { comparePage } = await import('./report.js');
-  return comparePage(designs, answer, units, snow);
+  return comparePage(designs, answer, units, snow, costs);
 }

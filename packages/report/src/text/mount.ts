@@ -2,6 +2,7 @@ import { monthNames } from '@wintergap/ground';
 import type { MountRow, MountStudy } from '@wintergap/study';
 import { hoursDifferenceInWords, namesInWords, usualAndBad, yearsInWords } from '../words/common-words.js';
 import { figure, wrap } from '../words/figures.js';
+import { costAgainstInWords, moneyText, moneyUnit } from '../words/money.js';
 import { plainTable } from './parts/plain-table.js';
 import { rangeLines } from './parts/range-lines.js';
 
@@ -37,13 +38,25 @@ function headline(study: MountStudy): string {
   }
   const snow = snowSentence(study);
   if (snow !== '') sentences.push(snow);
-  if (pole.worth !== null && study.years !== null) {
-    const worth = Math.max(0, pole.worth);
-    sentences.push(
-      `A pole is worth up to ${figure(worth, 0)} more (in the money of the prices) than the fixed mount, in fuel and service of ${study.years} years; what it costs beyond that it does not earn.`,
-    );
-  }
+  sentences.push(...moneySentences(study, pole));
   return sentences.map((sentence) => wrap(sentence)).join('\n');
+}
+
+/** What a pole may cost, and where mounts have prices which design is the cheaper. */
+function moneySentences({ rows, years, currency }: MountStudy, pole: MountRow): string[] {
+  const money = currency ?? undefined;
+  if (pole.worth === null || years === null) return [];
+  const over = `over ${years} years`;
+  const worth =
+    pole.worth > 0
+      ? `A pole may cost up to ${moneyText(pole.worth, money)} more than the fixed mount ${over}, its upkeep and repair included: that is the fuel, service and engine wear it saves.`
+      : `A pole saves no fuel or engine wear that it could be paid from.`;
+  const priced = rows.flatMap(({ name, price, costAgainstFixed }) =>
+    costAgainstFixed && price !== null
+      ? [costAgainstInWords(`At its price "${name}"`, `"${rows[0]!.name}"`, costAgainstFixed, years, money)]
+      : [],
+  );
+  return [worth, ...priced];
 }
 
 /** Whether snow turns the answer. */
@@ -59,7 +72,7 @@ function picture({ rows, answer }: MountStudy): string {
   return `Engine hours a year\n${rangeLines(lines, 'h')}`;
 }
 
-function table({ rows, answer, years }: MountStudy): string {
+function table({ rows, answer, currency }: MountStudy): string {
   if (answer.merit !== 'generatorHours') return '';
   const priced = rows.some(({ worth }) => worth !== null);
   const cells = rows.map(({ name, figures, againstFixed, stuckHours, worth }) => [
@@ -73,7 +86,7 @@ function table({ rows, answer, years }: MountStudy): string {
   ]);
   return plainTable(
     ['Engine', 'usual', '1 in 10', 'mean', 'against fixed', 'stuck', ...(priced ? ['worth'] : [])],
-    [['', 'h', 'h', 'h', 'h', 'h', ...(priced ? [`${years} years`] : [])], ...cells],
+    [['', 'h', 'h', 'h', 'h', 'h', ...(priced ? [moneyUnit(currency ?? undefined)] : [])], ...cells],
   );
 }
 
@@ -106,7 +119,7 @@ function lightTable({ rows, darkMonths }: MountStudy): string {
   );
 }
 
-const footnote = ({ answer, darkMonths }: MountStudy): string =>
+const footnote = ({ answer, darkMonths, rows, years }: MountStudy): string =>
   wrap(
-    `The same modules on each mount over ${yearsInWords(answer.weather)}; +/- is the range it is sure to lie in, 9 in 10. Stuck: mean hours with the mount held still from ${monthNames[darkMonths[0]! - 1]} to ${monthNames[darkMonths.at(-1)! - 1]}, facing the equator. Light: the file's year, after skyline, glass, snow and dirt. Worth: the engine's fuel and service saved, at today's value; mount, service and repair of a tracker are not in it.`,
+    `The same modules on each mount over ${yearsInWords(answer.weather)}; +/- is the range it is sure to lie in, 9 in 10. Stuck: mean hours with the mount held still from ${monthNames[darkMonths[0]! - 1]} to ${monthNames[darkMonths.at(-1)! - 1]}, facing the equator. Light: the file's year, after skyline, glass, snow and dirt.${rows.some(({ worth }) => worth !== null) ? ` Worth: what the mount may cost more than the fixed one over ${years} years, upkeep and repair included, at today's value; the engine's fuel, service and wear that it saves.` : ''}`,
   );

@@ -1,6 +1,15 @@
 import { monthNames } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
-import type { CabinetChoice, ChargerSizes, Outcome, PairedDifference, SiteWeights, Weight } from '@wintergap/study';
+import {
+  type CabinetChoice,
+  type ChargerSizes,
+  type Outcome,
+  type PairedDifference,
+  type RunningPrices,
+  runningCost,
+  type SiteWeights,
+  type Weight,
+} from '@wintergap/study';
 import { hoursDifferenceInWords, yearsAgreeing, yearsInWords } from '../words/common-words.js';
 import { count, figure, percent, wrap } from '../words/figures.js';
 import { inShownUnits, inVolumeUnit, volumeUnit } from '../words/shown-units.js';
@@ -21,13 +30,13 @@ export function weighText(weights: SiteWeights, units: UnitSystem): string {
     .join('\n\n');
 }
 
-function headline({ siteName, weather, base, loads, effects }: SiteWeights): string {
+function headline({ siteName, weather, base, loads, effects, running }: SiteWeights): string {
   const answers = [
     loads[0] && heaviest('load', loads[0].name, loads[0].weight, base),
     effects[0] && heaviest('effect', effects[0].name, effects[0].weight, base),
   ].filter((answer) => answer);
   const answer = answers.length > 0 ? answers.join('; ') : 'no single load or effect costs engine time or darkness';
-  const note = `Each weight is what the mean year has more with that one thing than without it, over ${yearsInWords(weather)}, the same for each; +/- is the range it is sure to lie in, 9 in 10. "none" is no difference that these years can show. They do not add up. Array: what an effect takes from it in the months with engine hours or dark load, in the file's year. Lowest charge: of the file's year, without the thing.`;
+  const note = `Each weight is what the mean year has more with that one thing than without it, over ${yearsInWords(weather)}, the same for each; +/- is the range it is sure to lie in, 9 in 10. "none" is no difference that these years can show. They do not add up. Array: what an effect takes from it in the months with engine hours or dark load, in the file's year.${running === null ? '' : ' Costs: fuel and service of the engine in a year, as far as they have prices.'} Lowest charge: of the file's year, without the thing.`;
   return `${wrap(`${siteName}: ${answer}.`)}\n${wrap(note)}`;
 }
 
@@ -52,32 +61,70 @@ function differenceCell({ mean, low, high, verdict, years }: PairedDifference): 
 }
 
 /** The columns in which everything is weighed: heads with units, and how a weight or an outcome fills them. */
-function columns(outcomes: readonly Outcome[], weights: readonly Weight[], units: UnitSystem) {
+function columns(
+  outcomes: readonly Outcome[],
+  weights: readonly Weight[],
+  units: UnitSystem,
+  running: RunningPrices | null = null,
+) {
   const litres = (value: number) => figure(inVolumeUnit(value, units));
   const engine = outcomes.some(({ starts }) => starts > 0) || weights.some(({ starts }) => starts !== 0);
   const dark =
     outcomes.some(({ darkKWh }) => Math.abs(darkKWh) > 0.05) ||
     weights.some(({ darkKWh }) => Math.abs(darkKWh.mean) > 0.05);
-  const cells = (hours: string, starts: number, fuelLitres: number, darkCell: string, lowest: number) => [
-    ...(engine ? [hours, figure(starts), litres(fuelLitres)] : []),
+  const money = engine && running !== null;
+  const paid = (hours: number, fuelLitres: number) =>
+    money ? [figure(runningCost(running, { hours, fuelLitres }), 0)] : [];
+  const cells = (
+    hours: string,
+    starts: number,
+    fuelLitres: number,
+    paidCell: string[],
+    darkCell: string,
+    lowest: number,
+  ) => [
+    ...(engine ? [hours, figure(starts), litres(fuelLitres), ...paidCell] : []),
     ...(dark ? [darkCell] : []),
     percent(lowest),
   ];
   return {
-    head: [...(engine ? ['engine', 'starts', 'fuel'] : []), ...(dark ? ['dark'] : []), 'lowest'],
-    unit: [...(engine ? ['h', '', volumeUnit(units)] : []), ...(dark ? ['kWh'] : []), 'charge'],
+    head: [
+      ...(engine ? ['engine', 'starts', 'fuel', ...(money ? ['costs'] : [])] : []),
+      ...(dark ? ['dark'] : []),
+      'lowest',
+    ],
+    unit: [
+      ...(engine ? ['h', '', volumeUnit(units), ...(money ? [running.currency ?? 'a year'] : [])] : []),
+      ...(dark ? ['kWh'] : []),
+      'charge',
+    ],
     ofOutcome: ({ generatorHours, starts, fuelLitres, darkKWh, darkMonthLowest }: Outcome) =>
-      cells(figure(generatorHours), starts, fuelLitres, figure(darkKWh), darkMonthLowest),
+      cells(
+        figure(generatorHours),
+        starts,
+        fuelLitres,
+        paid(generatorHours, fuelLitres),
+        figure(darkKWh),
+        darkMonthLowest,
+      ),
     ofWeight: ({ generatorHours, starts, fuelLitres, darkKWh, darkMonthLowestWithout }: Weight) =>
-      cells(differenceCell(generatorHours), starts, fuelLitres, differenceCell(darkKWh), darkMonthLowestWithout),
+      cells(
+        differenceCell(generatorHours),
+        starts,
+        fuelLitres,
+        paid(generatorHours.mean, fuelLitres),
+        differenceCell(darkKWh),
+        darkMonthLowestWithout,
+      ),
   };
 }
 
-const sharedColumns = ({ base, loads, effects }: SiteWeights, units: UnitSystem) =>
+const sharedColumns = ({ base, loads, effects, running }: SiteWeights, units: UnitSystem) =>
   columns(
     [base],
     [...loads, ...effects].map(({ weight }) => weight),
     units,
+    running,
   );
 
 function loadsTable(weights: SiteWeights, units: UnitSystem): string {

@@ -9,6 +9,7 @@ import { darkText } from '../words/dark-text.js';
 import { energyText } from '../words/energy-scale.js';
 import { count, dateText, figure, percent, wrap } from '../words/figures.js';
 import { lowestByMonth } from '../words/lowest-by-month.js';
+import { amountText } from '../words/money.js';
 import {
   inShownUnits,
   inVolumeUnit,
@@ -68,7 +69,7 @@ function engineSentence({ summary, site }: YearResult, units: UnitSystem, common
   const { generator } = summary;
   const fuel = volumeText(generator.fuelLitres, units);
   const cost =
-    generator.fuelCost === null ? '' : `, which costs ${figure(generator.fuelCost, generator.fuelCost < 10 ? 2 : 0)}`;
+    generator.fuelCost === null ? '' : `, which costs ${amountText(generator.fuelCost, site.costs?.currency)}`;
   const run = `${figure(generator.hours)} h in ${count(generator.starts, 'start')} and burns ${fuel} of ${site.generator.fuel.kind}${cost}`;
   const own = common?.designs[0];
   if (!common || !own || common.weather.count < 2) {

@@ -1,6 +1,15 @@
 import { hoursPerYear } from '@wintergap/ground';
 import { readSection, type SiteFile } from '@wintergap/site';
-import { fraction, mapping, notNegative, number, quantity, wholeNumber, word } from '@wintergap/site/fields';
+import {
+  fraction,
+  mapping,
+  notNegative,
+  number,
+  quantity,
+  readElsewhere,
+  wholeNumber,
+  word,
+} from '@wintergap/site/fields';
 
 /**
  * Prices of the site file's `costs` key, in one money of today. Nothing has a default price: what the file does not
@@ -27,8 +36,8 @@ export interface EngineCosts {
   lifeH: number | null;
   /** Years after which it is replaced however little it ran. */
   lifeYears: number;
-  /** Oil, filters and service; 0 when not given. */
-  servicePerH: number;
+  /** Oil, filters and service; `null` when not given: then by the prices of the generator's oil and overhaul. */
+  servicePerH: number | null;
   /** It stands there already and is not bought at the start. */
   alreadyThere: boolean;
 }
@@ -55,6 +64,9 @@ const change = fraction({ min: -0.2, max: 0.5, say: 'a change per year from -20 
 export const usualEngineYears = 20;
 
 const schema = mapping({
+  // Read with each design.
+  currency: readElsewhere,
+  extra: readElsewhere,
   years: wholeNumber(1, 200, 'years').optional(),
   discount: change.optional(),
   fuelEscalation: change.optional(),
@@ -83,14 +95,34 @@ const schema = mapping({
 
 const inYears = (hours: number | undefined): number | null => (hours === undefined ? null : hours / hoursPerYear);
 
+const withoutPrices: Costs = {
+  years: null,
+  discountRate: 0,
+  fuelEscalation: 0,
+  arrayPerKW: null,
+  bankPerKWh: null,
+  engine: null,
+  store: null,
+};
+
+/** Whether any thing of a design has a price of its own. */
+const hasPrices = ({ arrays, bank, inverter, generator }: SiteFile['base']): boolean =>
+  [
+    ...arrays.flatMap(({ module, mount, controller }) => [module, mount, controller]),
+    bank,
+    bank.cabinet,
+    inverter,
+    generator,
+  ].some((thing) => thing?.price !== undefined);
+
 /**
- * Reads the `costs` key of a site file; `null` when it has none.
+ * Reads the `costs` key of a site file; `null` when it has none and no thing in any design has a price.
  *
  * @throws SiteError with line, column and path of every problem in it
  */
 export function readCosts(site: SiteFile): Costs | null {
   const written = readSection(site, 'costs', schema);
-  if (!written) return null;
+  if (!written) return [site.base, ...site.variants.values()].some(hasPrices) ? withoutPrices : null;
   const { engine, store } = written;
   return {
     years: written.years ?? null,
@@ -103,7 +135,7 @@ export function readCosts(site: SiteFile): Costs | null {
           price: engine.price,
           lifeH: engine.life ?? null,
           lifeYears: inYears(engine.lifeYears) ?? usualEngineYears,
-          servicePerH: engine.service ?? 0,
+          servicePerH: engine.service ?? null,
           alreadyThere: engine.alreadyThere === 'yes',
         }
       : null,

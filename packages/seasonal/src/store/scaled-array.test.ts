@@ -1,6 +1,6 @@
 import { PreparedCache, simulateSite } from '@wintergap/year';
 import { expect, test } from 'vitest';
-import { ratedKW } from '../cost/design-cost.js';
+import { ratedKW } from '../cost/bill.js';
 import { inventedSite } from '../site.fixture.js';
 import { withScaledArray } from './scaled-array.js';
 

@@ -1,7 +1,8 @@
 import { designOf, type Site, type SiteFile } from '@wintergap/site';
 import { bankFacts, PreparedCache, simulateSite, type YearResult } from '@wintergap/year';
+import { arraysPrice, costsFor, ratedKW } from '../cost/bill.js';
 import type { Costs } from '../cost/costs-section.js';
-import { type DesignCost, lifeCycleOfDesign, lifeCycleOfYear, ratedKW } from '../cost/design-cost.js';
+import { type DesignCost, lifeCycleOfDesign, lifeCycleOfYear } from '../cost/design-cost.js';
 import { costOfEngine, engineYear, judgementPrices } from '../cost/judgement-prices.js';
 import type { LifeCycleCost } from '../cost/life-cycle-cost.js';
 import { type ConverterYear, carryBalance, converterInEnginePlace } from '../store/converter-in-engine-place.js';
@@ -76,7 +77,8 @@ export function studyCarry(
   prepared: PreparedCache = new PreparedCache(),
 ): CarryStudy {
   const site = designOf(file, variant);
-  const { settings, costs } = readCarryQuestion(file);
+  const { settings, costs: written } = readCarryQuestion(file);
+  const costs = written && costsFor(site, written);
   let yearsSimulated = 0;
   const simulate = (design: typeof site): YearResult => {
     onYear?.(yearsSimulated, Math.max(usualYears, yearsSimulated));
@@ -108,8 +110,7 @@ export function studyCarry(
   const caseAt = (scale: number): ArrayCase => {
     const year = yearAt(scale);
     const size = sizeStore(year.surplusWh, year.demandWh, technology.technology, 0);
-    const moreKW = Math.max(0, scale - 1) * ownKW;
-    const moreArray = moreKW === 0 ? 0 : costs?.arrayPerKW == null ? null : moreKW * costs.arrayPerKW;
+    const moreArray = moreArrayPrice(site, scale, costs);
     const prices = moreArray === null ? null : judgementPrices(costs, fuelPerL, moreArray);
     const judgement = judgeStore(size, use, prices);
     const storeYear = runStore(year.surplusWh, year.demandWh, judgement.store, 0);
@@ -164,6 +165,15 @@ function caseToJudge(arrays: readonly ArrayCase[]): ArrayCase {
     }
   }
   return cheapest;
+}
+
+/** What a larger array costs beyond the design's; `null` where its price is not known. */
+function moreArrayPrice(site: Site, scale: number, costs: Costs | null): number | null {
+  if (scale <= 1) return 0;
+  if (!costs) return null;
+  const own = arraysPrice(site, costs);
+  const larger = arraysPrice(withScaledArray(site, scale), costs);
+  return own === null || larger === null ? null : larger - own;
 }
 
 /** Array, bank with the wear of the year without the engine, and the store; `null` where a price is missing. */

@@ -1,3 +1,4 @@
+import { arraysPrice } from '../cost/bill.js';
 import { notableKWh } from './carry-cautions.js';
 import type { CarryStudy } from './carry-study.js';
 import { amount, verdictText } from './verdict-text.js';
@@ -100,7 +101,7 @@ function whatPricesWouldSay({ asItIs, engineCost, costs, judged }: CarryStudy): 
     ...(asItIs.site.generator?.fuel.price === undefined ? ['generator.fuel.price'] : []),
     ...(costs?.years == null ? ['costs.years'] : []),
     ...(costs?.store?.keptPerKWh == null ? ['costs.store'] : []),
-    ...(judged.scale > 1 && costs?.arrayPerKW == null ? ['costs.array'] : []),
+    ...(judged.scale > 1 && (!costs || arraysPrice(asItIs.site, costs) === null) ? ['costs.array'] : []),
   ];
   if (wanted.length > 0) sentences.push(`For a verdict in money give ${wanted.join(', ')} in the site file.`);
   return sentences;

@@ -16,6 +16,7 @@ import {
   wholeNumber,
   word,
 } from './fields.js';
+import { priced, pricedWhole } from './price.js';
 
 /** A change per kelvin as data sheets print it: `-0.39 %`. */
 const perKelvin = quantity('fraction', { min: -0.02, max: 0.02, say: 'a change per kelvin such as -0.39 %' });
@@ -33,6 +34,10 @@ const moduleSheet = mapping({
   noct: quantity('temperature', { min: 30, max: 70, say: '30 degC to 70 degC' }).optional(),
   area: quantity('area', between(0.005, 10, 'm2')).optional(),
   technology: word(['crystalline', 'thin-film']).default('crystalline'),
+  /** Of one module, or by its power. */
+  price: priced.price,
+  upkeep: priced.upkeep,
+  lives: priced.lives,
 });
 
 const tilts = z
@@ -46,14 +51,15 @@ const motor = {
   drive: quantity('power', between(0, 100_000, 'W')).optional(),
   stowAbove: quantity('speed', upTo(1000, 'm/s')).optional(),
   stuck: stuck.optional(),
+  ...priced,
 };
 
 const mount = oneOf(
   'kind',
   ['fixed', 'seasonal', 'pole', 'one-axis', 'two-axis'],
   [
-    mapping({ kind: z.literal('fixed'), tilt, azimuth, maxTilt: tilt.optional() }),
-    mapping({ kind: z.literal('seasonal'), azimuth, tilts, maxTilt: tilt.optional() }),
+    mapping({ kind: z.literal('fixed'), tilt, azimuth, maxTilt: tilt.optional(), ...priced }),
+    mapping({ kind: z.literal('seasonal'), azimuth, tilts, maxTilt: tilt.optional(), ...priced }),
     mapping({
       kind: z.literal('pole'),
       tilts: tilts.optional(),
@@ -93,12 +99,14 @@ const controller = oneOf(
       maxCurrent: quantity('current', upTo(100_000, 'A')),
       efficiency: efficiency.default(0.97),
       nightDraw: quantity('power', between(0, 100_000, 'W')).default(0),
+      ...pricedWhole,
     }),
     mapping({
       kind: z.literal('direct'),
       maxCurrent: quantity('current', upTo(100_000, 'A')).optional(),
       maxVoltage: quantity('voltage', upTo(10_000, 'V')).optional(),
       nightDraw: quantity('power', between(0, 100_000, 'W')).default(0),
+      ...pricedWhole,
     }),
   ],
 );

@@ -5,6 +5,7 @@ import { checkBank } from '../rules/bank.js';
 import { leadAcidLabel, plainCapacity, plainLabel } from './bank-label.js';
 import { cabinet } from './cabinet.js';
 import { between, fraction, mapping, number, oneOf, quantity, upTo, wholeNumber, word } from './fields.js';
+import { pricedByEnergy } from './price.js';
 import { usual } from './usual-values.js';
 
 /** Keys every chemistry has. Voltages of set points are those of the whole bank at 25 degC. */
@@ -28,6 +29,7 @@ const anyBank = {
     max: 100 * hoursPerYear,
     say: '0.5 to 100 years',
   }).optional(),
+  ...pricedByEnergy,
 };
 
 const leadAcid = {

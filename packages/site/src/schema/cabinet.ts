@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { mapping, number, oneOf, quantity, upTo } from './fields.js';
+import { pricedWhole } from './price.js';
 
 const warmth = { min: -40, max: 40, say: '-40 degC to 40 degC' };
 
@@ -45,4 +46,5 @@ export const cabinet = mapping({
     say: '0 W/K to 500 W/K, which is 1500 m3/h of air',
   }).optional(),
   heatedBy: z.union([z.literal('none'), heat]).default('none'),
+  ...pricedWhole,
 });

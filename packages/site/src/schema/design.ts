@@ -16,6 +16,7 @@ import {
 } from './fields.js';
 import { generator } from './generator.js';
 import { converter, event, inverter, load, measured } from './loads.js';
+import { designCosts } from './price.js';
 import { snow } from './snow.js';
 import { usual } from './usual-values.js';
 import { weather } from './weather.js';
@@ -61,6 +62,7 @@ const siteShape = {
     above: quantity('temperatureDifference', between(-20, 40, 'K')).default(usual['rooms.above'].value),
   }).prefault({}),
   generator: generator.optional(),
+  costs: designCosts.optional(),
   units: word(['metric', 'us']).default('metric'),
 };
 

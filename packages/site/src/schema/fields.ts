@@ -81,6 +81,9 @@ export const azimuth = z
   .preprocess((input) => (typeof input === 'string' ? (azimuthOfWord(input) ?? input) : input), azimuthDeg)
   .meta({ description: 'degrees clockwise from north, or a point of the compass' });
 
+/** A key whose value is read and checked elsewhere. */
+export const readElsewhere = z.unknown().optional();
+
 /** An `MM-DD` date, as the day of the year from 0 for 1 January. */
 export const date = z
   .string({ error: (issue) => `found ${found(issue.input)}, expected a date as MM-DD, such as 10-01` })
@@ -115,7 +118,7 @@ const mostKeysTold = 5;
  * @param alsoKnown keys that stand beside these in the file but are read by others
  */
 export function mapping<Shape extends z.ZodRawShape>(shape: Shape, alsoKnown: readonly string[] = []) {
-  const known = [...Object.keys(shape), ...alsoKnown];
+  const known = [...new Set([...Object.keys(shape), ...alsoKnown])];
   return z.strictObject(shape, {
     error: (issue) => {
       if (issue.code === 'unrecognized_keys') {

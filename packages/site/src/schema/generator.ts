@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { between, found, fraction, mapping, number, oneOf, quantity, upTo, wholeNumber, word } from './fields.js';
+import { pricedEngine } from './price.js';
 import { usual } from './usual-values.js';
 
 const wholeHour = wholeNumber(0, 24, 'a whole hour of day');
@@ -96,6 +97,7 @@ export const generator = mapping({
     every: quantity('duration', upTo(1e6, 'h')),
     price: number(0, 1e9, 'a price').optional(),
   }).optional(),
+  ...pricedEngine,
 });
 
 export type SiteGenerator = z.output<typeof generator>;

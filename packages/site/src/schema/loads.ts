@@ -14,6 +14,7 @@ import {
   wholeNumber,
   word,
 } from './fields.js';
+import { priced } from './price.js';
 import { usual } from './usual-values.js';
 
 /** No place beyond the power line has a thing larger than 10 MW. */
@@ -29,6 +30,7 @@ export const inverter = mapping({
     idle: quantity('power', between(0, mostPowerW, 'W')),
     below: quantity('power', upTo(mostPowerW, 'W')),
   }).optional(),
+  ...priced,
 });
 
 export const converter = mapping({

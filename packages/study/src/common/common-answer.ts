@@ -14,6 +14,8 @@ export interface CommonFigures {
   monthHours: number[];
   /** Engine hours of each year, in the order of the years. */
   hoursOfYears: number[];
+  /** Fuel of each year, in the same order. */
+  litresOfYears: number[];
   /** Less the base, year by year; of the base itself, nothing. */
   againstBase: { generatorHours: PairedDifference; darkKWh: PairedDifference } | null;
 }
@@ -71,6 +73,7 @@ function figuresOf(design: DesignYears, base: DesignYears | null): CommonFigures
       return hours.reduce((sum, value) => sum + value, 0) / years.length;
     }),
     hoursOfYears: of('generatorHours'),
+    litresOfYears: of('fuelLitres'),
     againstBase: base && {
       generatorHours: meritDifference(design, base, 'generatorHours'),
       darkKWh: meritDifference(design, base, 'darkKWh'),

@@ -1,14 +1,17 @@
 import { monthSpan, OutOfRangeError } from '@wintergap/ground';
-import { type Costs, presentValueOfSeries, withScaledArray } from '@wintergap/seasonal';
+import { type Costs, ratedKW, withScaledArray } from '@wintergap/seasonal';
 import type { Site } from '@wintergap/site';
+import { bankFacts, simulateSite } from '@wintergap/year';
 import { type CommonAnswer, type CommonFigures, commonAnswer } from '../common/common-answer.js';
 import { meritDifference, meritOf } from '../common/merit.js';
 import type { PairedDifference } from '../common/paired-difference.js';
 import { type CommonRun, type CommonWish, type NamedSite, runDesigns, runUntilClear } from '../common/run-designs.js';
 import { type SnowRange, snowRange } from '../common/snow-range.js';
+import { type CostAgainst, costAgainst, costOfYears } from '../compare/design-costs.js';
 import { lightOn, lightSearch } from '../tilt/light-search.js';
 import { tiltTrials } from '../tilt/tilt-trials.js';
 import { type MountWay, mountWays, withMount } from './mount-designs.js';
+import type { MountPrices } from './mount-prices.js';
 
 /** What one way of mounting does over the common years, and in the file's year. */
 export interface MountRow {
@@ -22,8 +25,15 @@ export interface MountRow {
   yearKWhM2: number;
   /** Mean engine hours when it is stuck through the dark season; `null` where nothing moves. */
   stuckHours: number | null;
-  /** What its saving of fuel and service is worth over the fixed mount, today, in money; `null` without prices. */
+  /**
+   * What it may cost more than the fixed mount over the comparison, upkeep and repair included: the fuel, service and wear of
+   * the engine that it saves, present value; `null` for the fixed mount and without prices.
+   */
   worth: number | null;
+  /** What the design costs more with it than with the fixed mount, the mounts' prices included as far as they are known. */
+  costAgainstFixed: CostAgainst | null;
+  /** Its price, where the site file has one. */
+  price: number | null;
 }
 
 /** Fixed, seasonal, pole or axes at one site with the same modules. */
@@ -40,8 +50,9 @@ export interface MountStudy {
    * as well, or three times as much would not.
    */
   moreFixed: { than: string; scale: number; moreKW: number } | null;
-  /** Terms of `worth`. */
+  /** Terms of money. */
   years: number | null;
+  currency: string | null;
 }
 
 /** Steps of tilt tried for the fixed mount, degrees. */
@@ -53,6 +64,7 @@ const largestFixed = 3;
  * Runs one array of a design on each mount over the same weather years.
  *
  * @param arrayName which array; the first that stands unless given
+ * @param prices of mounts, by kind; without a mount's price the answer says what it may cost
  * @throws OutOfRangeError when there is no such array
  */
 export async function mountStudy(
@@ -60,6 +72,7 @@ export async function mountStudy(
   arrayName: string | undefined,
   costs: Costs | null,
   wish: CommonWish = {},
+  prices: MountPrices = new Map(),
 ): Promise<MountStudy> {
   const array = arrayToMount(design, arrayName);
   const { latitude } = design.place;
@@ -76,14 +89,18 @@ export async function mountStudy(
     darkDays: daysOf(darkMonths),
   });
 
-  const sites: NamedSite[] = ways.map(({ name, mount }) => ({ name, site: withMount(design, array, mount) }));
+  const sites: NamedSite[] = ways.map(({ name, mount }) => ({
+    name,
+    site: withMount(design, array, { ...mount, ...prices.get(mount.kind) } as SiteArray['mount']),
+  }));
   const run = await runUntilClear(sites, wish);
   const answer = commonAnswer(run);
   const snow = trials.snowLies ? await snowRange(sites, answer.leaders, wish) : null;
   const stuck = await stuckHours(design, array, ways, wish);
   const merit = meritOf(run.designs);
   const fixed = run.designs[0]!;
-  const rows = ways.map(({ name, kind }, i): MountRow => {
+  const money = moneyOf(sites, run, design, array, costs);
+  const rows = ways.map(({ name, kind, mount }, i): MountRow => {
     const figures = answer.designs[i]!;
     const lit = trials.lightOf(sites[i]!.site);
     const whole = [{ fromDay: 0, tiltDeg: 0 }];
@@ -95,7 +112,9 @@ export async function mountStudy(
       darkMonthsKWhM2: lightOn(whole, () => lit, darkMonths),
       yearKWhM2: lightOn(whole, () => lit, [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]),
       stuckHours: stuck.get(name) ?? null,
-      worth: i === 0 ? null : worthOf(answer.designs[0]!, figures, design, costs),
+      worth: money[i]!.worth && -money[i]!.worth!.mean,
+      costAgainstFixed: money[i]!.cost,
+      price: mountPrice(prices.get(mount.kind)?.price, sites[i]!.site, array.name),
     };
   });
   return {
@@ -107,10 +126,17 @@ export async function mountStudy(
     snow,
     moreFixed: await moreFixed(sites[0]!, rows, array, wish),
     years: costs?.years ?? null,
+    currency: design.costs?.currency ?? null,
   };
 }
 
 type SiteArray = Site['arrays'][number];
+
+/** A mount's price in money, where it may be written per kW of its array. */
+function mountPrice(price: SiteArray['mount']['price'], { arrays }: Site, name: string): number | null {
+  if (price === undefined || typeof price === 'number') return price ?? null;
+  return price.perKW * ratedKW({ arrays: arrays.filter((one) => one.name === name) });
+}
 
 function arrayToMount({ arrays }: Site, wanted: string | undefined): SiteArray {
   const standing = arrays.filter(({ strings }) => strings > 0);
@@ -149,17 +175,27 @@ async function stuckHours(
 const meanHours = ({ years }: CommonRun['designs'][number]): number =>
   years.reduce((sum, { generatorHours }) => sum + generatorHours, 0) / years.length;
 
-/** Present value of the fuel and service that a mount saves over the fixed one. */
-function worthOf(fixed: CommonFigures, other: CommonFigures, design: Site, costs: Costs | null): number | null {
-  const fuelPerL = design.generator?.fuel.price;
-  if (!costs?.years || fuelPerL === undefined) return null;
-  const { years, discountRate, fuelEscalation, engine } = costs;
-  const litres = fixed.fuelLitres.mean - other.fuelLitres.mean;
-  const hours = fixed.generatorHours.mean - other.generatorHours.mean;
-  const series = (yearly: number, escalation: number) =>
-    Math.sign(yearly) * presentValueOfSeries(Math.abs(yearly), years, discountRate, escalation);
-  return series(litres * fuelPerL, fuelEscalation) + series(hours * (engine?.servicePerH ?? 0), 0);
+/** What each way costs beside the first, and what its mount may cost: all but the mounts themselves, compared. */
+function moneyOf(sites: readonly NamedSite[], run: CommonRun, design: Site, array: SiteArray, costs: Costs | null) {
+  if (!costs) return sites.map(() => ({ worth: null, cost: null }));
+  const life = bankFacts(simulateSite(design)).wear.yearsTo80;
+  const freeMount = { price: 0, upkeep: 0 };
+  const costOf = (site: Site, i: number) => costOfYears(site, usesOf(run.designs[i]!), costs, life);
+  const free = sites.map(({ site }, i) => {
+    const bare = site.arrays.map((one) =>
+      one.name === array.name ? { ...one, mount: { ...one.mount, ...freeMount } } : one,
+    );
+    return costOf({ ...site, arrays: bare }, i);
+  });
+  const whole = sites.map(({ site }, i) => costOf(site, i));
+  return sites.map((_, i) => ({
+    worth: i === 0 ? null : (costAgainst(free[i]!, free[0]!)?.difference ?? null),
+    cost: i === 0 ? null : costAgainst(whole[i]!, whole[0]!),
+  }));
 }
+
+const usesOf = ({ years }: CommonRun['designs'][number]) =>
+  years.map(({ generatorHours, fuelLitres }) => ({ hours: generatorHours, fuelLitres }));
 
 /** The larger fixed array that runs the engine as little as the best tracking mount, by halving, to 2 %. */
 async function moreFixed(

@@ -97,7 +97,7 @@ export function sizeDesign(
 ): SizeAnswer {
   const { targets, judged, least } = question;
   const share = judgedShare[judged.kind];
-  const costs = least === 'cost' ? readSizeCosts(site, prepared) : null;
+  const costs = least === 'cost' ? readSizeCosts(site, question.axes, prepared) : null;
   const { choices, reasons } = choicesOf(site, question);
   const candidates = choices.map((choice) => candidateOf(choice, question, costs));
   const trial = createTrial(site.base, judged, targets);

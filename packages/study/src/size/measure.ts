@@ -1,6 +1,8 @@
-import { type Costs, labelledKWh, lifeCycleOfYear, ratedKW, readCosts } from '@wintergap/seasonal';
+import { billOf, type Costs, costsFor, lifeCycleOfYear, readCosts } from '@wintergap/seasonal';
 import type { Site, SiteFile } from '@wintergap/site';
 import { type PreparedCache, simulateSite, type YearResult } from '@wintergap/year';
+import type { DesignAxis } from '../design/axis.js';
+import { unpricedApart } from '../design/unpriced-apart.js';
 import { sectionError } from '../section-error.js';
 
 /**
@@ -8,10 +10,15 @@ import { sectionError } from '../section-error.js';
  *
  * @throws SiteError naming the keys without which no life-cycle cost can be worked out
  */
-export function readSizeCosts(site: SiteFile, prepared: PreparedCache): Costs {
+export function readSizeCosts(site: SiteFile, axes: readonly DesignAxis[], prepared: PreparedCache): Costs {
   const costs = readCosts(site);
   const missing = costs ? lifeCycleOfYear(simulateSite(site.base, prepared), costs).missing : ['a costs section'];
-  if (costs && missing.length === 0) return costs;
+  const apart = costs ? unpricedApart(site, axes, costs) : [];
+  if (costs && missing.length === 0 && apart.length === 0) return costs;
+  if (missing.length === 0) {
+    const message = `least: cost needs a price for ${apart.join(', ')}, which some of these designs have and others have not`;
+    throw sectionError(site, ['size', 'least'], message);
+  }
   throw sectionError(
     site,
     ['size', 'least'],
@@ -19,23 +26,31 @@ export function readSizeCosts(site: SiteFile, prepared: PreparedCache): Costs {
   );
 }
 
-/** Life-cycle cost of a design by its simulated year, less the same for every design. */
+/** Life-cycle cost of a design by its simulated year; endless where it has a part without a price that the base has not. */
 export function costOf(year: YearResult, costs: Costs): number {
-  return lifeCycleOfYear(year, costs).lifeCycle!.total;
+  return lifeCycleOfYear(year, costs).lifeCycle?.total ?? Number.POSITIVE_INFINITY;
 }
 
 /** Room for rounding in the bound below. */
 const roundingShare = 1e-9;
 
 /**
- * What the life-cycle cost of a design cannot fall below, known before it is simulated: array and bank as bought, less
- * the most that a bank and an engine can be worth at the end. Fuel, service and replacements only add.
+ * What the life-cycle cost of a design cannot fall below, known before it is simulated: its bill without the engine, less
+ * the most that things with a life can be worth at the end. Fuel, service, upkeep and replacements only add.
  */
-export function leastCost(site: Site, { arrayPerKW, bankPerKWh, engine, years, discountRate }: Costs): number {
+export function leastCost(site: Site, costs: Costs): number {
+  const { years, discountRate } = costs;
   const endWorth = (1 + discountRate) ** -years!;
-  const array = ratedKW(site) * arrayPerKW!;
-  const bank = labelledKWh(site) * bankPerKWh!;
+  let bound = 0;
+  let sizes = 0;
+  for (const { part, price, livesYears } of billOf(site, costs)) {
+    if (part === 'engine' || price === null) continue;
+    const canBeLeft = part === 'bank' || livesYears !== null;
+    bound += canBeLeft ? price * (1 - endWorth) : price;
+    sizes += canBeLeft ? price * (1 + endWorth) : price;
+  }
   // At a rate of 0 or more an engine is never worth more at the end than was paid for it; below 0 it may seem so.
+  const { engine } = costsFor(site, costs);
   const engineGain = discountRate < 0 && engine ? engine.price * endWorth : 0;
-  return array + bank * (1 - endWorth) - engineGain - roundingShare * (array + bank * (1 + endWorth) + engineGain);
+  return bound - engineGain - roundingShare * (sizes + engineGain);
 }

@@ -10,6 +10,7 @@ import {
   partPositions,
   type SweepPart,
 } from '../design/order.js';
+import { unpricedApart } from '../design/unpriced-apart.js';
 import { sectionError } from '../section-error.js';
 import { sweepFingerprint } from './fingerprint.js';
 import type { SweepColumns } from './row.js';
@@ -46,15 +47,16 @@ export function planSweep(site: SiteFile, part: SweepPart, years: SweepColumns['
     );
   }
   const positions = partPositions(designs, part);
-  const columns = { cost: hasPrices(site), years };
+  const columns = { cost: hasPrices(site, axes), years };
   return { site, axes, order, part, positions, columns, fingerprint: sweepFingerprint(site, years) };
 }
 
 /** Number of the design at a position of the sweep. */
 export const plannedNumber = ({ order }: SweepPlan, position: number): number => numberAt(order, position);
 
-/** Whether the site file has all prices of a life-cycle cost. */
-function hasPrices(site: SiteFile): boolean {
+/** Whether the site file has all prices of a life-cycle cost, and the same things without a price in every design. */
+function hasPrices(site: SiteFile, axes: readonly DesignAxis[]): boolean {
   const costs = readCosts(site);
-  return costs !== null && lifeCycleOfYear(simulateSite(site.base), costs).missing.length === 0;
+  if (costs === null || unpricedApart(site, axes, costs).length > 0) return false;
+  return lifeCycleOfYear(simulateSite(site.base), costs).missing.length === 0;
 }

@@ -1,4 +1,4 @@
-import { labelledKWh } from '@wintergap/seasonal';
+import { billOf, type Costs } from '@wintergap/seasonal';
 import type { Site } from '@wintergap/site';
 import { yearSum } from '@wintergap/tally';
 import { bankAir, bankFacts, type YearResult } from '@wintergap/year';
@@ -43,13 +43,13 @@ const trialId = (name: string) => `cabinet ${name}`;
  * The bank's cabinet as it is, with more and less foam, ventilated, and without its heater's warmth. Foam keeps the bank
  * warm for winter's charge and ages it in summer, air takes both away: hours and years of life stand side by side.
  *
- * @param bankPerKWh price of the bank per labelled kWh; `null` when not known
+ * @param costs the site's prices, for the yearly cost of the bank's wear; `null` without any
  * @returns the design's own first; `null` where the bank stands in the heated rooms
  */
 export function cabinetChoices(
   base: DesignOutcome,
   yearsOf: (id: string) => DesignOutcome,
-  bankPerKWh: number | null,
+  costs: Costs | null,
 ): CabinetChoice[] | null {
   const { site, summary } = base.own;
   const { cabinet } = site.bank;
@@ -57,9 +57,9 @@ export function cabinetChoices(
   const { month } = summary.darkSeason;
   const choices = changedCabinets(cabinet, bankAir(base.own)?.neededWPerK ?? null).map(([name]) => {
     const years = yearsOf(trialId(name));
-    return { ...choiceOf(name, years, month, bankPerKWh), difference: weightOf(years, base, month) };
+    return { ...choiceOf(name, years, month, costs), difference: weightOf(years, base, month) };
   });
-  return [choiceOf('as designed', base, month, bankPerKWh), ...choices];
+  return [choiceOf('as designed', base, month, costs), ...choices];
 }
 
 /** @param gasAirWPerK heat that the air against the bank's hydrogen carries out; `null` for cells that make none */
@@ -88,16 +88,17 @@ function changedCabinets(cabinet: Cabinet, gasAirWPerK: number | null): [name: s
   return changed;
 }
 
-function choiceOf(name: string, years: DesignOutcome, darkMonth: number, bankPerKWh: number | null): CabinetChoice {
+function choiceOf(name: string, years: DesignOutcome, darkMonth: number, costs: Costs | null): CabinetChoice {
   const { ledger, plant, site, summary } = years.own;
   const bankYears = bankFacts(years.own).wear.yearsTo80;
+  const price = costs && billOf(site, costs).find(({ part }) => part === 'bank')!.price;
   const otherOwnUseWh = yearSum(plant.ownUseW);
   return {
     name,
     outcome: outcomeOf(years, darkMonth),
     difference: null,
     bankYears,
-    wearPerYear: bankPerKWh === null ? null : (labelledKWh(site) * bankPerKWh) / bankYears,
+    wearPerYear: price === null ? null : price / bankYears,
     coldestBankC: summary.bank.minTemp,
     warmestBankC: summary.bank.maxTemp,
     heaterKWh: plant.heater === null ? 0 : Math.max(0, (yearSum(ledger.ownUseWh) - otherOwnUseWh) / 1000),

@@ -1,3 +1,4 @@
+import { type Costs, costsFor } from '@wintergap/seasonal';
 import type { Site } from '@wintergap/site';
 import type { CommonRun, CommonWish } from '../common/run-designs.js';
 import { runDesigns } from '../common/run-designs.js';
@@ -8,6 +9,27 @@ import { type ChargerSizes, chargerSizes, chargerTrials } from './charger-sizes.
 import { type EffectWeight, effectTrials, effectWeights } from './effect-weights.js';
 import { type LoadWeight, loadTrials, loadWeights } from './load-weights.js';
 
+/** What the engine takes as it runs. */
+export interface RunningPrices {
+  perLitre: number;
+  /** Service; 0 where the site file has no price of it. */
+  perHour: number;
+  currency: string | null;
+}
+
+/** What so many litres and hours cost, in the money of a site's prices. */
+export const runningCost = (
+  { perLitre, perHour }: RunningPrices,
+  { fuelLitres, hours }: { fuelLitres: number; hours: number },
+): number => fuelLitres * perLitre + hours * perHour;
+
+function runningPrices(site: Site, costs: Costs | null): RunningPrices | null {
+  const perLitre = site.generator?.fuel.price;
+  if (perLitre === undefined) return null;
+  const engine = costs && costsFor(site, costs).engine;
+  return { perLitre, perHour: engine?.servicePerH ?? 0, currency: site.costs?.currency ?? null };
+}
+
 /** What single things weigh in a design's years, each found by running the years again. */
 export interface SiteWeights {
   siteName: string;
@@ -16,6 +38,8 @@ export interface SiteWeights {
   /** The month with the least sun for the load, 1 for January: lowest charges and shares are those of it. */
   darkMonth: number;
   base: Outcome;
+  /** Prices of what the engine takes; `null` without a price of its fuel. */
+  running: RunningPrices | null;
   loads: LoadWeight[];
   effects: EffectWeight[];
   charger: ChargerSizes | null;
@@ -25,14 +49,10 @@ export interface SiteWeights {
 /**
  * Weighs loads, effects, charger and cabinet of one design, over the same weather years for each.
  *
- * @param bankPerKWh price of the bank per labelled kWh, for the yearly cost of its wear; `null` when not known
+ * @param costs the site's prices; `null` without any
  * @throws SiteError or WeatherError as the year itself does
  */
-export async function weighSite(
-  design: Site,
-  wish: CommonWish = {},
-  bankPerKWh: number | null = null,
-): Promise<SiteWeights> {
+export async function weighSite(design: Site, wish: CommonWish = {}, costs: Costs | null = null): Promise<SiteWeights> {
   const rerun = rerunOf();
   const own = rerun(design);
   const trials = [...loadTrials(own), ...effectTrials(own), ...chargerTrials(own), ...cabinetTrials(own)];
@@ -49,9 +69,10 @@ export async function weighSite(
     weather,
     darkMonth: own.summary.darkSeason.month,
     base: outcomeOf(base),
+    running: runningPrices(design, costs),
     loads: loadWeights(base, yearsOf),
     effects: effectWeights(base, yearsOf),
     charger: chargerSizes(base, yearsOf),
-    cabinet: cabinetChoices(base, yearsOf, bankPerKWh),
+    cabinet: cabinetChoices(base, yearsOf, costs),
   };
 }

@@ -1,0 +1,38 @@
+import type { UnitSystem } from '@wintergap/quantity';
+import type { ComparedCost } from '@wintergap/study';
+import { type CostTerms, costRows, costSentences, costsKnown } from '../text/parts/cost.js';
+import { moneyUnit } from '../words/money.js';
+import { section } from './frame.js';
+import { html, type Markup } from './markup.js';
+import { figuresTable } from './table.js';
+
+/** What each design costs; nothing where the site file has no prices. */
+export function costSection(designs: readonly ComparedCost[], terms: CostTerms, units: UnitSystem): Markup[] {
+  if (!costsKnown(designs)) return [];
+  const unit = moneyUnit(terms.currency);
+  const table = figuresTable(
+    'Cost of each design',
+    [
+      { head: 'Design' },
+      { head: 'To buy', unit },
+      { head: 'To run', unit: `${unit} a year` },
+      { head: 'All', unit: `${unit} a year` },
+      { head: terms.years === null ? 'Life cycle' : `${terms.years} years`, unit },
+      { head: 'Against base', unit: '90 % sure' },
+      { head: 'Bank', unit: 'years' },
+    ],
+    costRows(designs),
+  );
+  return [
+    section(
+      'cost',
+      'What does it cost?',
+      html`<p>All that has a price in the site file, with fuel, service and replacements, in present value.</p>
+${table}
+${costSentences(designs, terms, units).map(
+  (sentence) => html`<p>${sentence}</p>
+`,
+)}`,
+    ),
+  ];
+}
