@@ -1,5 +1,5 @@
 import type { Driver } from './driver.js';
-import type { Schedule } from './schedule.js';
+import type { DaySpan, Schedule } from './schedule.js';
 
 /** Which side of the inverter a load hangs on. */
 export type Bus = 'ac' | 'dc';
@@ -16,6 +16,8 @@ export interface Appliance extends Schedule {
   standbyW?: number;
   /** The most one of them draws while starting: as a power, or as a multiple of `powerW`. */
   surge?: { powerW: number } | { factor: number };
+  /** Days on which it is unplugged: it neither runs nor draws standby. */
+  off?: readonly DaySpan[];
   /** What else decides how long it runs. */
   drivenBy?: Driver;
 }

@@ -1,5 +1,6 @@
 import { daysPerYear, hoursPerYear, mustLie, OutOfRangeError } from '@wintergap/ground';
 import type { Bus } from './appliance.js';
+import { checkSpans, type DaySpan, isWithinSpans } from './schedule.js';
 
 /** Something out of the ordinary: a party, a construction week, laundry after a journey. */
 export interface LoadEvent {
@@ -13,6 +14,8 @@ export interface LoadEvent {
   /** Power, or the energy of one occurrence spread evenly over it. */
   uses: { powerW: number } | { energyWh: number };
   bus: Bus;
+  /** Days on which it is left out, as far as it falls on them. */
+  off?: readonly DaySpan[];
   /** On how many days in a row it happens, 1 unless given. */
   daysInRow?: number;
 }
@@ -23,7 +26,8 @@ export interface LoadEvent {
  * @param dullSpellDay first day of the dullest spell, for events placed there
  */
 export function addEvent(loadW: Float64Array, event: LoadEvent, dullSpellDay: number | undefined): void {
-  const { name, startHour, hours, uses, daysInRow = 1 } = event;
+  const { name, startHour, hours, uses, daysInRow = 1, off = [] } = event;
+  checkSpans(name, off);
   mustLie(`${name}: startHour`, startHour, 0, 24);
   mustLie(`${name}: hours`, hours, 1 / 60, hoursPerYear);
   mustLie(`${name}: daysInRow`, daysInRow, 1, daysPerYear);
@@ -40,6 +44,7 @@ export function addEvent(loadW: Float64Array, event: LoadEvent, dullSpellDay: nu
     const start = day * 24 + startHour;
     const end = start + hours;
     for (let h = Math.floor(start); h < end; h++) {
+      if (off.length > 0 && isWithinSpans(Math.floor((h % hoursPerYear) / 24), off)) continue;
       loadW[h % hoursPerYear]! += powerW * (Math.min(h + 1, end) - Math.max(h, start));
     }
   }

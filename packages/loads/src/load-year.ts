@@ -3,7 +3,7 @@ import { type Appliance, type Bus, surgePowerW } from './appliance.js';
 import { drive, type LoadContext } from './driver.js';
 import { addEvent, type LoadEvent } from './load-event.js';
 import type { MeasuredLoad } from './load-table.js';
-import { scheduledShare } from './schedule.js';
+import { checkSpans, isWithinSpans, scheduledShare } from './schedule.js';
 
 /** What one appliance, event or measured table adds to the year. */
 export interface LoadItem {
@@ -69,13 +69,15 @@ export function loadYear(
   for (let index = 0; index < appliances.length; index++) {
     const appliance = appliances[index]!;
     checkAppliance(appliance);
-    const { name, bus, powerW, count = 1, standbyW = 0 } = appliance;
+    const { name, bus, powerW, count = 1, standbyW = 0, off = [] } = appliance;
+    checkSpans(name, off);
     const share = scheduledShare(name, appliance, context.firstWeekday);
     if (appliance.drivenBy) drive(name, share, appliance.drivenBy, context);
     const startW = surgePowerW(appliance);
     const onBusW = bus === 'ac' ? acW : dcW;
     const item: LoadItem = { name, bus, energyWhYear: 0, monthsWh: new Float64Array(12), standbyWhYear: 0 };
     for (let h = 0; h < hoursPerYear; h++) {
+      if (off.length > 0 && isWithinSpans(Math.floor(h / 24), off)) continue;
       const running = share[h]!;
       const idleW = count * standbyW * Math.max(1 - running, 0);
       const meanW = count * powerW * running + idleW;

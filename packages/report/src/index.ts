@@ -17,4 +17,5 @@ export { tiltText } from './text/tilt.js';
 export { weatherText } from './text/weather.js';
 export { weighText } from './text/weigh.js';
 export { whyText } from './text/why.js';
+export { worstText } from './text/worst.js';
 export { headline, yearText } from './text/year.js';

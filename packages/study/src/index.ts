@@ -54,4 +54,5 @@ export type { ChargerSize, ChargerSizes } from './weigh/charger-sizes.js';
 export type { EffectWeight } from './weigh/effect-weights.js';
 export type { LoadWeight } from './weigh/load-weights.js';
 export { type RunningPrices, runningCost, type SiteWeights, weighSite } from './weigh/weigh-site.js';
+export { type LeaveOff, type LeftOff, leaveOff, type SpellNeed } from './worst/leave-off.js';
 export { type YearFigures, yearFigures } from './year-figures.js';

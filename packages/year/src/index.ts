@@ -4,6 +4,8 @@ export { type BankAir, bankAir } from './facts/bank-air.js';
 export { type BankFacts, bankFacts } from './facts/bank-facts.js';
 export { type DarkSeason, darkSeasonOf } from './facts/dark-season.js';
 export { type RefusedCharge, refusedInCold, refusedInHeat } from './facts/refused-charge.js';
+export { startReason } from './facts/start-reason.js';
+export { type SpellDay, usualSpellDays, type WorstSpell, worstSpell } from './facts/worst-spell.js';
 export { autonomyOfYear } from './facts/year-summary.js';
 export type { PreparedArray } from './prepare/prepare-array.js';
 export { PreparedCache } from './prepare/prepared-cache.js';

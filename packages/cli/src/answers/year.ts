@@ -1,10 +1,17 @@
 import { dayOfDate } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
-import { dayText, headline, ledgerCsv, lossesText, yearHtml, yearText } from '@wintergap/report';
+import { dayText, headline, ledgerCsv, lossesText, worstText, yearHtml, yearText } from '@wintergap/report';
 import { changedDesign, designOf, inputFiles, type SiteFile, takenAs } from '@wintergap/site';
-import type { CommonAnswer } from '@wintergap/study';
+import { type CommonAnswer, type LeaveOff, leaveOff } from '@wintergap/study';
 import { contractOf } from '@wintergap/tally';
-import { arrayLosses, simulateSite, type YearResult } from '@wintergap/year';
+import {
+  arrayLosses,
+  simulateSite,
+  usualSpellDays,
+  type WorstSpell,
+  worstSpell,
+  type YearResult,
+} from '@wintergap/year';
 import type { AcceptWeather } from '../accept-weather.js';
 import { commonJson, commonYearsOf } from '../common-years.js';
 import type { CommonYearsOptions } from '../common-years-options.js';
@@ -14,6 +21,7 @@ import { print } from '../print.js';
 import { unitsOption } from '../units-option.js';
 import { withTrust } from '../weather-trust.js';
 import { writeWhole } from '../whole-file.js';
+import { wholeOption } from '../whole-option.js';
 
 export interface YearOptions extends CommonYearsOptions, AcceptWeather {
   variant?: string;
@@ -23,6 +31,8 @@ export interface YearOptions extends CommonYearsOptions, AcceptWeather {
   quiet?: boolean;
   day?: string;
   losses?: boolean;
+  worst?: boolean;
+  days?: string;
   age?: string;
   units?: string;
 }
@@ -33,11 +43,14 @@ export async function answerYear(site: SiteFile, options: YearOptions): Promise<
   const units = unitsOption(options.units, design.units);
   const day = options.day === undefined ? null : dayOption(options.day);
   checkOutputs({ '--csv': options.csv, '--html': options.html }, inputFiles(site));
+  const spellDays = daysOption(options);
   const result = simulateSite(aged);
+  const spell = options.worst ? worstSpell(result, spellDays) : null;
+  const worst = spell && { spell, leaveOff: leaveOff(result, spell) };
   if (options.csv) writeWhole(options.csv, ledgerCsv(result.ledger), inputFiles(site));
   // A day, and where the energy goes, are those of the file's year: nothing more is run for them.
   const common =
-    options.html || (!options.losses && day === null)
+    options.html || (!options.losses && day === null && (worst === null || options.json))
       ? await commonYearsOf([{ name: options.variant ?? 'base', site: aged }], options)
       : undefined;
   if (options.html) {
@@ -49,15 +62,23 @@ export async function answerYear(site: SiteFile, options: YearOptions): Promise<
   }
   if (options.losses) printLosses(result, options.json, units);
   else if (day !== null) print(`${withTrust(result.weather.judgement, dayText(result, day, units))}\n`);
-  else if (options.json) print(`${yearJson(result, common!)}\n`);
-  else print(`${(options.quiet ? headline : yearText)(result, units, common)}\n`);
+  else if (options.json) print(`${yearJson(result, common!, worst)}\n`);
+  else if (worst) {
+    const text = worstText(result, worst.spell, worst.leaveOff, units);
+    print(`${withTrust(result.weather.judgement, text)}\n`);
+  } else print(`${(options.quiet ? headline : yearText)(result, units, common)}\n`);
 }
 
-function yearJson(result: YearResult, common: CommonAnswer): string {
+function yearJson(
+  result: YearResult,
+  common: CommonAnswer,
+  worst: { spell: WorstSpell; leaveOff: LeaveOff } | null,
+): string {
   const document = {
     ...contractOf(result.summary),
     takenAs: takenAs(result.site),
     common: commonJson(common, common.designs[0]!),
+    ...(worst && { worst: { ...worst.spell, leaveOff: worst.leaveOff } }),
   };
   return JSON.stringify(document, null, 2);
 }
@@ -77,6 +98,12 @@ function agedDesign(site: SiteFile, years: string, variant: string | undefined) 
     throw new InputError(`--age ${years}: expected the bank's age in years, 0 to 60`);
   }
   return changedDesign(site, { 'bank.age': `${Number(years)} years` }, variant);
+}
+
+function daysOption({ worst, days }: YearOptions): number {
+  if (days === undefined) return usualSpellDays;
+  if (!worst) throw new InputError('--days goes with --worst');
+  return wholeOption('--days', days, 1, 60);
 }
 
 function dayOption(date: string): number {

@@ -16,6 +16,8 @@ export function addYear(program: Command): void {
     .option('--html <file>', 'write the report, one page with charts')
     .option('--quiet', 'print the first sentences only')
     .option('--day <MM-DD>', 'print the 24 hours of one day')
+    .option('--worst', 'print the dullest days one by one, and what to leave off in them to do without the engine')
+    .option('--days <n>', 'how many days --worst shows, 1 to 60 (default: 14)')
     .option('--losses', "print where each array's energy goes, from its plane to the bus")
     .option('--age <years>', 'what the bank will do when it is so many years old')
     .option('--units <system>', 'metric or us, instead of what the site file says');

@@ -14,6 +14,7 @@ import { monthsSection } from './months.js';
 import { takenSection } from './taken.js';
 import { temperatureSection } from './temperature.js';
 import { throttleSection } from './throttle.js';
+import { worstSection } from './worst.js';
 
 export interface YearPageSettings {
   /** The design's name where it is not the base. */
@@ -37,6 +38,7 @@ export function yearPage(result: YearResult, units: UnitSystem, { variant, commo
       throttleSection(summary),
       energySection(result),
       temperatureSection(result, units),
+      worstSection(result, units),
       section('months', 'Month by month', monthsSection(result, units)),
       ...(chain ? [section('losses', 'What becomes of the light?', html`${lossTable(chain)}`)] : []),
       ...takenSection(site, units),

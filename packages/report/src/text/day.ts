@@ -1,11 +1,10 @@
 import { dateOfDay } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
-import type { YearResult } from '@wintergap/year';
+import { startReason, type YearResult } from '@wintergap/year';
 import { energyScale, energyText } from '../words/energy-scale.js';
 import { dateText, figure, percent, wrap } from '../words/figures.js';
 import { inTemperatureUnit, temperatureUnit } from '../words/shown-units.js';
 import { plainTable } from './parts/plain-table.js';
-import { startReason } from './parts/start-reasons.js';
 
 /**
  * The 24 hours of one day as the wall display would have shown them, 80 columns, in Wh or kWh as the day is small or

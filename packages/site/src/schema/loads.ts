@@ -75,6 +75,8 @@ export const load = mapping({
   when: when.prefault({}),
   standby: quantity('power', between(0, mostPowerW, 'W')).default(0),
   surge: quantity('power', between(0, mostPowerW, 'W')).optional(),
+  /** Dates between which it is unplugged. */
+  off: periods.optional(),
 });
 
 export const event = mapping({
@@ -86,6 +88,8 @@ export const event = mapping({
   power: quantity('power', between(0, mostPowerW, 'W')).optional(),
   days: wholeNumber(1, 365, 'days in a row').default(1),
   bus: word(['ac', 'dc']).default('ac'),
+  /** Dates between which it is left out. */
+  off: periods.optional(),
 });
 
 export const measured = mapping({

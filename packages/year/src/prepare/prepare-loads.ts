@@ -101,7 +101,7 @@ function measuredLoad(site: Site, { file, yearly }: SiteMeasured, weekday: numbe
   }
 }
 
-function applianceOf({ name, power, count, bus, runs, perDay, when, standby, surge }: SiteLoad): Appliance {
+function applianceOf({ name, power, count, bus, runs, perDay, when, standby, surge, off }: SiteLoad): Appliance {
   const drivenBy = driverOf(when);
   return {
     name,
@@ -114,6 +114,7 @@ function applianceOf({ name, power, count, bus, runs, perDay, when, standby, sur
     ...(when.days && { days: when.days }),
     ...(when.season && { season: when.season.map(({ from, to }) => ({ fromDay: from, toDay: to })) }),
     ...(surge !== undefined && { surge: { powerW: Math.max(surge, power) } }),
+    ...(off && { off: off.map(({ from, to }) => ({ fromDay: from, toDay: to })) }),
     ...(drivenBy && { drivenBy }),
   };
 }
@@ -130,7 +131,7 @@ function driverOf({ outdoorBelow, fullAt, dark, roomAt, perK, guests }: SiteLoad
   return null;
 }
 
-function eventOf({ name, on, at, lasts, energy, power, days, bus }: SiteEvent): LoadEvent {
+function eventOf({ name, on, at, lasts, energy, power, days, bus, off }: SiteEvent): LoadEvent {
   return {
     name,
     day: on === 'dullest spell' ? 'dullest-spell' : on,
@@ -139,6 +140,7 @@ function eventOf({ name, on, at, lasts, energy, power, days, bus }: SiteEvent): 
     uses: power !== undefined ? { powerW: power } : { energyWh: energy ?? 0 },
     bus,
     daysInRow: days,
+    ...(off && { off: off.map(({ from, to }) => ({ fromDay: from, toDay: to })) }),
   };
 }
 

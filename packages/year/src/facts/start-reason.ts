@@ -1,16 +1,15 @@
-import type { YearResult } from '@wintergap/year';
-import { percent } from '../../words/figures.js';
+import type { BareYear } from '../year-result.js';
 
 /** States of charge within the loop's steps are told apart by more than this. */
 const sameCharge = 1e-6;
 
 /** Why the engine was started in an hour in which it was: the rules of the site file in the order in which they decide. */
-export function startReason({ plant, ledger }: YearResult, hour: number): string {
+export function startReason({ plant, ledger }: Pick<BareYear, 'plant' | 'ledger'>, hour: number): string {
   const { generator } = plant;
   if (!generator) return '';
   const startBelow = generator.startBelow[hour]!;
   if (ledger.lowestStateOfCharge[hour]! <= startBelow + sameCharge)
-    return `the charge was down to ${percent(startBelow)}`;
+    return `the charge was down to ${Math.round(startBelow * 100)} %`;
   if (generator.exerciseAt[hour] === 1) return 'an exercise run was due';
   const { fullEveryDays, startBelowV } = generator;
   const day = Math.floor(hour / 24);
