@@ -14,6 +14,8 @@ export default defineConfig({
   test: {
     include: ['packages/*/src/**/*.test.ts', 'tests/**/*.test.ts'],
     setupFiles: ['tests/setup.ts'],
+    // Beside the usual lines: VALIDATION.md is held against what the published tests found.
+    reporters: ['default', './tests/validation/reporter.ts'],
     testTimeout: 180_000,
     hookTimeout: 180_000,
   },

@@ -1,5 +1,8 @@
 import { awgAreaMm2, awgDiameterMm, coldVoltageFactor, conductorOhmPerM } from '@wintergap/array';
 import { expect, test } from 'vitest';
+import { holds, liesWithin, type Source } from '../validation/hold.js';
+
+const gaugeName = (gauge: number) => (gauge > 0 ? String(gauge) : `${1 - gauge}/0`);
 
 // ASTM B258 defines 36 AWG as 0.0050 inch and 4/0 as 0.4600 inch; the printed tables round to 0.1 mil.
 test.each([
@@ -9,7 +12,8 @@ test.each([
   [0, 0.3249],
   [-3, 0.46],
 ])('wire gauge %i has the diameter of ASTM B258', (gauge, inches) => {
-  expect(Math.abs(awgDiameterMm(gauge) / 25.4 - inches)).toBeLessThan(0.00006);
+  const table: Source = { from: 'ASTM B258', sure: 'from memory' };
+  holds(table, `diameter of ${gaugeName(gauge)} AWG, inch`, awgDiameterMm(gauge) / 25.4, inches, { within: 0.00006 });
 });
 
 // DC resistance of stranded uncoated copper at 75 degC, ohm per 1000 ft, from a common US code table (from memory).
@@ -29,8 +33,9 @@ test.each([
   [-2, 0.0766],
   [-3, 0.0608],
 ])('wire gauge %i at 75 degC resists as the code table says', (gauge, ohmPer1000Ft) => {
-  const ratio = (conductorOhmPerM(awgAreaMm2(gauge), 75) * 304.8) / ohmPer1000Ft;
-  expect(Math.abs(ratio - 1)).toBeLessThan(0.006);
+  const table: Source = { from: 'US code table, stranded copper at 75 degC', sure: 'from memory' };
+  const ours = conductorOhmPerM(awgAreaMm2(gauge), 75) * 304.8;
+  holds(table, `resistance of ${gaugeName(gauge)} AWG, ohm per 1000 ft`, ours, ohmPer1000Ft, { share: 0.006 });
 });
 
 // IEC 60228 class 2 copper at 20 degC, ohm per km (from memory). The table is a ceiling that lets the metal fall short
@@ -49,9 +54,9 @@ test.each([
   [95, 0.193],
   [120, 0.153],
 ])('%f mm2 at 20 degC stays under the ceiling of IEC 60228, by a tenth at most', (areaMm2, ceilingOhmPerKm) => {
-  const share = (conductorOhmPerM(areaMm2, 20) * 1000) / ceilingOhmPerKm;
-  expect(share).toBeLessThan(0.98);
-  expect(share).toBeGreaterThan(0.9);
+  const ohmPerKm = conductorOhmPerM(areaMm2, 20) * 1000;
+  const table: Source = { from: 'IEC 60228 class 2, a ceiling', sure: 'from memory' };
+  liesWithin(table, `resistance of ${areaMm2} mm2, ohm/km`, ohmPerKm, 0.9 * ceilingOhmPerKm, 0.98 * ceilingOhmPerKm);
 });
 
 // Open-circuit factors for crystalline silicon without a stated coefficient, common US code table (from memory).
@@ -65,7 +70,8 @@ test.each([
   [-26, 1.21],
   [-40, 1.25],
 ])('at %i degC silicon without a coefficient is taken as the code table says', (lowC, factor) => {
-  expect(coldVoltageFactor(lowC)).toBe(factor);
+  const table: Source = { from: 'US code table, crystalline silicon', sure: 'from memory' };
+  holds(table, `cold voltage factor at ${lowC} degC`, coldVoltageFactor(lowC), factor, { within: 0 });
 });
 
 test('below the table the factor keeps rising', () => {

@@ -9,10 +9,10 @@ import {
   usualDieselFuel,
 } from '@wintergap/generator';
 import { describe, expect, test } from 'vitest';
+import { holds, liesWithin, type Source } from '../validation/hold.js';
 
 const litresPerUsGallon = 3.785411784;
 const joulesPerBtu = 1055.056;
-const share = (found: number, expected: number) => Math.abs(found / expected - 1);
 
 describe('fuels', () => {
   // Alternative Fuels Data Center, US Department of Energy, fuel properties comparison: lower heating values in Btu
@@ -23,14 +23,18 @@ describe('fuels', () => {
     ['propane', 84_250],
   ])('a litre of %s holds the printed heat', (kind, btuPerGallon) => {
     const whPerL = (btuPerGallon * joulesPerBtu) / litresPerUsGallon / 3600;
-    expect(share(fuelProperties[kind].lowerHeatWhPerL, whPerL)).toBeLessThan(0.01);
+    const table: Source = { from: 'US Department of Energy, fuel properties', sure: 'from memory' };
+    holds(table, `lower heat of ${kind}, Wh/L`, fuelProperties[kind].lowerHeatWhPerL, whPerL, { share: 0.01 });
   });
 
   // Standard enthalpies of formation, kJ/mol: propane gas -103.8, CO2 -393.5, water vapour -241.8 (CRC Handbook, from
   // memory). Half a per cent covers the heat that evaporates the liquid.
   test('the heat of propane follows from its combustion', () => {
     const kJPerMol = 3 * 393.5 + 4 * 241.8 - 103.8;
-    expect(share(fuelProperties.propane.lowerHeatMJPerKg, kJPerMol / 44.096)).toBeLessThan(0.005);
+    const enthalpies: Source = { from: 'CRC Handbook, enthalpies of formation', sure: 'from memory' };
+    holds(enthalpies, 'lower heat of propane, MJ/kg', fuelProperties.propane.lowerHeatMJPerKg, kJPerMol / 44.096, {
+      share: 0.005,
+    });
   });
 
   // Carbon balance: propane is C3H8; petrol and diesel are close to CH1.87 and CH1.80 (Heywood 1988, Internal
@@ -42,7 +46,8 @@ describe('fuels', () => {
   ])('the carbon dioxide of %s is its carbon', (kind, hydrogenPerCarbon, tolerance) => {
     const carbonShare = 12.011 / (12.011 + 1.008 * hydrogenPerCarbon);
     const co2KgPerL = fuelProperties[kind].densityKgPerL * carbonShare * (44.009 / 12.011);
-    expect(share(fuelProperties[kind].co2KgPerL, co2KgPerL)).toBeLessThan(tolerance);
+    const carbon: Source = { from: 'carbon balance, formulas of Heywood 1988', sure: 'from memory' };
+    holds(carbon, `carbon dioxide of ${kind}, kg/L`, fuelProperties[kind].co2KgPerL, co2KgPerL, { share: tolerance });
   });
 });
 
@@ -61,8 +66,13 @@ describe('fuel flow of engine sets', () => {
     const line = fuelLine(fuelFromEfficiency('diesel', powerW, efficiency(4), efficiency(1)), powerW);
     expect(fuelLPerH(powerW, line)).toBeCloseTo(litresPerH[3]!, 9);
     expect(fuelLPerH(powerW / 4, line)).toBeCloseTo(litresPerH[0]!, 9);
-    expect(share(fuelLPerH(powerW / 2, line), litresPerH[1]!)).toBeLessThan(0.05);
-    expect(share(fuelLPerH(0.75 * powerW, line), litresPerH[2]!)).toBeLessThan(0.05);
+    const chart: Source = { from: 'diesel consumption chart of the trade', sure: 'from memory' };
+    holds(chart, `fuel of a ${kW} kW diesel at half load, L/h`, fuelLPerH(powerW / 2, line), litresPerH[1]!, {
+      share: 0.05,
+    });
+    holds(chart, `fuel of a ${kW} kW diesel at three quarters, L/h`, fuelLPerH(0.75 * powerW, line), litresPerH[2]!, {
+      share: 0.05,
+    });
   });
 
   // Skarstein and Uhlen 1989, Wind Engineering 13(2): 0.246 L/kWh + 0.08415 L/h per kW of rating, from memory.
@@ -70,16 +80,16 @@ describe('fuel flow of engine sets', () => {
   // two thirds of that at a quarter of it (common practice, no source).
   test('the usual diesel line lies within the range of small diesels', () => {
     const line = fuelLine(usualDieselFuel(10_000), 10_000);
-    expect(fuelLPerH(10_000, line)).toBeCloseTo(3.3015, 9);
-    expect(fuelLPerH(0, line)).toBeCloseTo(0.8415, 9);
+    const paper: Source = { from: 'Skarstein and Uhlen 1989', sure: 'from memory' };
+    holds(paper, 'fuel of a 10 kW diesel at full load, L/h', fuelLPerH(10_000, line), 3.3015, { within: 1e-9 });
+    holds(paper, 'fuel of a 10 kW diesel at no load, L/h', fuelLPerH(0, line), 0.8415, { within: 1e-9 });
     const fullWhPerL = 10_000 / fuelLPerH(10_000, line);
-    expect(fullWhPerL).toBeGreaterThan(2500);
-    expect(fullWhPerL).toBeLessThan(3300);
+    const trade: Source = { from: 'small diesels', sure: 'common practice' };
+    liesWithin(trade, 'electricity of a 10 kW diesel at full load, Wh/L', fullWhPerL, 2500, 3300);
     expect(fullWhPerL / fuelProperties.diesel.lowerHeatWhPerL).toBeGreaterThan(0.25);
     expect(fullWhPerL / fuelProperties.diesel.lowerHeatWhPerL).toBeLessThan(0.33);
     const quarter = 2500 / fuelLPerH(2500, line) / fullWhPerL;
-    expect(quarter).toBeGreaterThan(1 / 2);
-    expect(quarter).toBeLessThan(2 / 3);
+    liesWithin(trade, 'its efficiency at a quarter of the load over that at full', quarter, 1 / 2, 2 / 3);
   });
 
   // Common practice, no source: small petrol sets turn 15 to 25 % of the lower heat into electricity near full load,
@@ -87,8 +97,8 @@ describe('fuel flow of engine sets', () => {
   test('small petrol sets from their efficiency give 1.3 to 2.3 kWh a litre', () => {
     const whPerL = (efficiency: number) => 3000 / fuelFromEfficiency('petrol', 3000, efficiency).atFullLPerH;
     expect(whPerL(0.15)).toBeGreaterThan(1300);
-    expect(whPerL(0.2)).toBeGreaterThan(1700);
-    expect(whPerL(0.2)).toBeLessThan(1900);
+    const trade: Source = { from: 'small petrol sets at 20 %', sure: 'common practice' };
+    liesWithin(trade, 'electricity of a small petrol set, Wh/L', whPerL(0.2), 1700, 1900);
     expect(whPerL(0.25)).toBeLessThan(2300);
   });
 });

@@ -1,5 +1,6 @@
 import { handArray, handBank, handMethod, temperatureFactor } from '@wintergap/study';
 import { expect, test } from 'vitest';
+import { holds, type Source } from '../validation/hold.js';
 
 // IEEE 485, Table 1, cell size correction for temperature; from memory.
 test.each<[tempF: number, printed: number]>([
@@ -11,7 +12,8 @@ test.each<[tempF: number, printed: number]>([
   [90, 0.94],
   [120, 0.86],
 ])('at %d degF a lead-acid bank must be %d times as large', (tempF, printed) => {
-  expect(temperatureFactor((tempF - 32) / 1.8)).toBeCloseTo(printed, 9);
+  const table: Source = { from: 'IEEE 485, table 1', sure: 'from memory' };
+  holds(table, `cell size factor at ${tempF} degF`, temperatureFactor((tempF - 32) / 1.8), printed, { within: 1e-9 });
 });
 
 // Steps of IEEE 1013, from memory, on a load of our own: 120 Ah a day for 5 days; 80 % deepest, 20 % daily, 80 % at the
@@ -34,8 +36,9 @@ test('the worked bank needs 1072.5 Ah at the 134-hour rate', () => {
   expect(bank.forDailyDischargeAh).toBeCloseTo(600, 9);
   expect(bank.forEndOfLifeAh).toBeCloseTo(750, 9);
   expect(bank.temperatureFactor).toBeCloseTo(1.3, 9);
-  expect(bank.capacityAh).toBeCloseTo(1072.5, 6);
-  expect(bank.dischargeTimeH).toBeCloseTo(1072.5 / 8, 6);
+  const steps: Source = { from: 'IEEE 1013, steps worked by hand', sure: 'from memory' };
+  holds(steps, 'bank for 120 Ah a day over 5 days, Ah', bank.capacityAh, 1072.5, { within: 1e-6 });
+  holds(steps, 'its discharge time, h', bank.dischargeTimeH, 1072.5 / 8, { within: 1e-6 });
 });
 
 test('the largest of the three adjustments decides, not their product', () => {
@@ -53,8 +56,9 @@ test('the worked array needs nine strings in December', () => {
   const array = handArray({ months, ratio: 1.3, losses: 0.1, string })!;
   expect(array).toMatchObject({ month: 11, strings: 9 });
   expect(array.stringAh).toBeCloseTo(18, 9);
-  expect(array.exactStrings).toBeCloseTo(26 / 3, 9);
-  expect(array.ratioReached).toBeCloseTo(1.35, 9);
+  const steps: Source = { from: 'IEEE 1562, steps worked by hand', sure: 'from memory' };
+  holds(steps, 'strings for a ratio of 1.3 in December', array.exactStrings, 26 / 3, { within: 1e-9 });
+  holds(steps, 'ratio that nine strings reach', array.ratioReached, 1.35, { within: 1e-9 });
 });
 
 test('the month with the most load for its sun decides, not the one with the least sun', () => {

@@ -6,6 +6,7 @@ import {
   inverterLosses,
 } from '@wintergap/loads';
 import { expect, test } from 'vitest';
+import { holds, liesWithin, type Source } from '../validation/hold.js';
 
 // Schmid and von Dobeneck 1988, also used by Macedo and Zilles 2007 (Progress in Photovoltaics 15): loss terms from
 // the efficiencies at 10, 50 and 100 % of the rating. From memory; each coefficient recomputed by hand from the
@@ -27,9 +28,11 @@ test('loss terms from three efficiencies agree with the printed closed form', ()
         { share: 1, efficiency: e100 },
       ],
     });
-    expect(losses.idleW).toBeCloseTo(1000 * k0, 9);
-    expect(losses.proportionalLoss).toBeCloseTo(k1, 12);
-    expect(losses.squareLoss).toBeCloseTo(k2, 12);
+    const printed: Source = { from: 'Schmid and von Dobeneck 1988', sure: 'from memory' };
+    const of = `of ${100 * e10}, ${100 * e50}, ${100 * e100} %`;
+    holds(printed, `idle loss ${of}, W of 1000`, losses.idleW, 1000 * k0, { within: 1e-9 });
+    holds(printed, `proportional loss ${of}`, losses.proportionalLoss, k1, { within: 1e-12 });
+    holds(printed, `square loss ${of}`, losses.squareLoss, k2, { within: 1e-12 });
   }
 });
 
@@ -45,8 +48,11 @@ test('weighted efficiencies are the printed weights times the curve', () => {
   const european = 0.03 * at(0.05) + 0.06 * at(0.1) + 0.13 * at(0.2) + 0.1 * at(0.3) + 0.48 * at(0.5) + 0.2 * at(1);
   const californian =
     0.04 * at(0.1) + 0.05 * at(0.2) + 0.12 * at(0.3) + 0.21 * at(0.5) + 0.53 * at(0.75) + 0.05 * at(1);
-  expect(europeanEfficiency(inverter)).toBeCloseTo(european, 14);
-  expect(californianEfficiency(inverter)).toBeCloseTo(californian, 14);
+  const weights: Source = { from: 'weights of the lists', sure: 'from memory' };
+  holds(weights, 'European efficiency of an invented inverter', europeanEfficiency(inverter), european, {
+    within: 1e-14,
+  });
+  holds(weights, 'Californian efficiency of the same', californianEfficiency(inverter), californian, { within: 1e-14 });
   expect(europeanEfficiency(inverter)).toBeLessThan(0.94);
 });
 
@@ -58,7 +64,7 @@ test('an off-grid inverter is good at part load and poor at the load of a night 
     surgeW: 8000,
     ...inverterLosses(4000, 18, { kind: 'peak', efficiency: 0.93 }),
   };
-  expect(inverterEfficiency(200, inverter)).toBeGreaterThan(0.8);
-  expect(inverterEfficiency(200, inverter)).toBeLessThan(0.9);
-  expect(inverterEfficiency(18, inverter)).toBeLessThan(0.5);
+  const trade: Source = { from: 'off-grid inverters of 4 kW, 18 W idle', sure: 'common practice' };
+  liesWithin(trade, 'efficiency at a twentieth of the rating', inverterEfficiency(200, inverter), 0.8, 0.9);
+  liesWithin(trade, 'efficiency at a load like the idle draw', inverterEfficiency(18, inverter), 0.3, 0.5);
 });

@@ -9,6 +9,7 @@ import {
   windCellC,
 } from '@wintergap/array';
 import { expect, test } from 'vitest';
+import { holds, holdsAll, liesWithin, type Source } from '../validation/hold.js';
 
 const point = new Float64Array(3);
 
@@ -67,7 +68,10 @@ test('the curve runs through the measured points of a silicon cell as closely as
     exact += (currentAt(cell, 1000, 25, voltage) - current) ** 2;
   }
   // The points and parameters as remembered give the published residual, so they are remembered rightly.
-  expect(Math.sqrt(published / 26)).toBeCloseTo(9.86e-4, 5);
+  const cellOf1986: Source = { from: 'Easwarakhanthan et al. 1986', sure: 'from memory' };
+  holds(cellOf1986, 'residual of 26 measured points, explicit form, mA', Math.sqrt(published / 26) * 1000, 0.986, {
+    within: 0.005,
+  });
   // On the curve itself the residual is smaller: the explicit one counts the slope at high voltage twice.
   expect(Math.sqrt(exact / 26)).toBeLessThan(9.86e-4);
 });
@@ -84,11 +88,12 @@ const sheet54 = {
 test('light and temperature carry the curve to the sheet second column, 800 W/m2 at NOCT', () => {
   const module = solveModule(sheet54);
   maximumPower(module, 800, 47, point);
-  expect(Math.abs(point[0]! / 142 - 1)).toBeLessThan(0.02);
-  expect(Math.abs(point[1]! / 23.2 - 1)).toBeLessThan(0.025);
-  expect(Math.abs(point[2]! / 6.13 - 1)).toBeLessThan(0.01);
-  expect(Math.abs(openCircuitVoltage(module, 800, 47) / 29.9 - 1)).toBeLessThan(0.005);
-  expect(Math.abs(currentAt(module, 800, 47, 0) / 6.62 - 1)).toBeLessThan(0.005);
+  const sheet: Source = { from: 'sheet in Villalva et al. 2009, at 800 W/m2 and NOCT', sure: 'from memory' };
+  holds(sheet, 'power of a 54-cell module, W', point[0]!, 142, { share: 0.02 });
+  holds(sheet, 'voltage at maximum power, V', point[1]!, 23.2, { share: 0.025 });
+  holds(sheet, 'current at maximum power, A', point[2]!, 6.13, { share: 0.01 });
+  holds(sheet, 'open-circuit voltage, V', openCircuitVoltage(module, 800, 47), 29.9, { share: 0.005 });
+  holds(sheet, 'short-circuit current, A', currentAt(module, 800, 47, 0), 6.62, { share: 0.005 });
 });
 
 // De Soto, Klein & Beckman 2006: Isc, Imp, Vmp, Voc and Voc's coefficient are the five conditions.
@@ -100,20 +105,25 @@ test('the solved curve gives back the sheet it was solved from', () => {
   expect(currentAt(module, 1000, 25, 0) / 8.21).toBeCloseTo(1, 8);
   expect(openCircuitVoltage(module, 1000, 25) / 32.9).toBeCloseTo(1, 8);
   const perK = (openCircuitVoltage(module, 1000, 30) - openCircuitVoltage(module, 1000, 20)) / 10;
-  expect(perK).toBeCloseTo(-0.123, 3);
+  const conditions: Source = { from: 'De Soto et al. 2006, fifth condition', sure: 'law' };
+  holds(conditions, 'open-circuit voltage with temperature, V/K', perK, -0.123, { within: 0.0005 });
 });
 
 // Silicon loses 0.4 to 0.5 % of its power per K (common practice, no source) at the voltage coefficient of this sheet.
 test('the power coefficient follows without being put in', () => {
   const perK = powerCoefficient(solveModule(sheet54));
-  expect(perK).toBeLessThan(-0.004);
-  expect(perK).toBeGreaterThan(-0.005);
+  const silicon: Source = { from: 'sheets of crystalline modules', sure: 'common practice' };
+  liesWithin(silicon, 'power with temperature, %/K', 100 * perK, -0.5, -0.4);
 });
 
 // Faiman 2008, joint fit 25.0 and 6.84: 1000 W/m2, 1 m/s, 20 degC gives 51.4 degC, 800 W/m2 gives 45.1 degC.
 test('cell temperature by Faiman and by NOCT', () => {
-  expect(windCellC(20, 1000, 1)).toBeCloseTo(51.4, 1);
-  expect(windCellC(20, 800, 1)).toBeCloseTo(45.1, 1);
+  const faiman: Source = { from: 'Faiman 2008, joint fit', sure: 'recomputed' };
+  const cells = [
+    [windCellC(20, 1000, 1), 51.4],
+    [windCellC(20, 800, 1), 45.1],
+  ] as const;
+  holdsAll(faiman, 'cell temperature at 1000 and 800 W/m2, 1 m/s, 20 degC air, degC', cells, { within: 0.05 });
   // IEC 61215: by definition of the nominal operating cell temperature.
   expect(noctCellC(20, 800, 45)).toBe(45);
 });

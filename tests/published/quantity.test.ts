@@ -1,5 +1,6 @@
 import { type Dimension, gaugeAreaMm2, parseQuantity } from '@wintergap/quantity';
 import { expect, test } from 'vitest';
+import { holds, type Source } from '../validation/hold.js';
 
 // NIST Special Publication 811 (2008), Appendix B.8, factors printed in bold there (exact) or to seven digits.
 // Values from memory of the tables; each follows from the exact foot, pound and gallon.
@@ -20,7 +21,8 @@ test.each<[string, Dimension, number, number]>([
   ['1 lb/ft3', 'density', 16.01846, 1e-6],
   ['1 lb/gal', 'density', 119.8264, 1e-6],
 ])('%s as %s is %d canonical units, by NIST SP 811', (text, dimension, expected, within) => {
-  expect(Math.abs(parseQuantity(text, dimension) / expected - 1)).toBeLessThanOrEqual(within);
+  const nist: Source = { from: 'NIST SP 811 (2008), appendix B.8', sure: 'from memory' };
+  holds(nist, text, parseQuantity(text, dimension), expected, { share: within });
 });
 
 // ASTM B258 as printed in conductor tables (area, mm2), from memory; four digits.
@@ -38,7 +40,8 @@ test.each<[string, number]>([
   ['4/0 AWG', 107.2],
   ['#36 AWG', 0.012668],
 ])('%s has %d mm2 of copper, by ASTM B258', (text, mm2) => {
-  expect(Math.abs(parseQuantity(text, 'conductorArea') / mm2 - 1)).toBeLessThan(6e-4);
+  const astm: Source = { from: 'ASTM B258, conductor tables', sure: 'from memory' };
+  holds(astm, `${text}, mm2`, parseQuantity(text, 'conductorArea'), mm2, { share: 6e-4 });
 });
 
 // ASTM B258 fixes 4/0 at 0.4600 in and 36 AWG at 0.0050 in; three gauges nearly halve the area.

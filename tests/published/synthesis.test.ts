@@ -15,6 +15,7 @@ import {
   readWeather,
 } from '@wintergap/weather';
 import { describe, expect, test } from 'vitest';
+import { holds, liesWithin, type Source } from '../validation/hold.js';
 
 describe('daily clearness, Aguiar, Collares-Pereira & Conde (1988)', () => {
   test('there are ten matrices of ten states, and each row sums to 1 within its three printed decimals', () => {
@@ -61,7 +62,14 @@ describe('hours of the day, Collares-Pereira & Rabl (1979)', () => {
     [22.5, 113.4, 0.1085],
     [0, 90, 0.1417],
   ])('at hour angle %d with sunset at %d the hour has %d of the day', (hourAngleDeg, sunsetDeg, expected) => {
-    expect(hourToDayRatio(hourAngleDeg, sunsetDeg)).toBeCloseTo(expected, 4);
+    const example: Source = { from: 'Collares-Pereira and Rabl 1979, after Duffie and Beckman', sure: 'recomputed' };
+    holds(
+      example,
+      `share of the day at hour angle ${hourAngleDeg}, sunset ${sunsetDeg}`,
+      hourToDayRatio(hourAngleDeg, sunsetDeg),
+      expected,
+      { within: 0.00005 },
+    );
   });
 
   test('the hours of a day sum to within one per cent of the day', () => {
@@ -95,6 +103,7 @@ const shared = process.env.WINTERGAP_SHARED ?? fileURLToPath(new URL('../../../s
 /** Means and statistics of years made from the monthly means of a real file, against the file's own. */
 describe.each(['chicago-ohare-tmy3.epw', 'new-york-central-park-tmy3.epw', 'mannheim-try.epw'])('%s', (name) => {
   const path = `${shared}/weather/${name}`;
+  const file: Source = { from: `the file's own hours`, sure: 'independent' };
   if (!existsSync(path)) {
     console.warn(`made years are not compared with ${name}: there is no ../shared/weather/${name}`);
     test.skip(`is not compared: there is no ../shared/weather/${name}`, () => {});
@@ -146,13 +155,17 @@ describe.each(['chicago-ohare-tmy3.epw', 'new-york-central-park-tmy3.epw', 'mann
   test('days spread within a month as in the file', () => {
     const spread = (year: typeof real): number =>
       mean(monthlyClearness(dailyClearness(year.ghiWm2, place)).map((month) => month?.spread ?? 0));
-    expect(Math.abs(overMade(spread) / spread(real) - 1)).toBeLessThan(0.15);
+    holds(file, `spread of days' clearness within a month, made years, ${name}`, overMade(spread), spread(real), {
+      share: 0.15,
+    });
   });
 
   // The lag-one coefficient of 365 days is known to 1 / sqrt(365) = 0.05; twice that, and the same for the places.
   test('a day resembles the day before as in the file', () => {
     const memory = (year: typeof real): number => lagOneAutocorrelation(dailyClearness(year.ghiWm2, place));
-    expect(Math.abs(overMade(memory) - memory(real))).toBeLessThan(0.2);
+    holds(file, `likeness of a day to the day before, made years, ${name}`, overMade(memory), memory(real), {
+      within: 0.2,
+    });
   });
 
   // A single year's longest run is a draw from a wide spread: the file's must be among what the made years show.
@@ -190,17 +203,18 @@ describe.each(['chicago-ohare-tmy3.epw', 'new-york-central-park-tmy3.epw', 'mann
     const dark = (ghiWm2: Float64Array): number => sum(ghiWm2.subarray(0, 31 * 24)) + sum(ghiWm2.subarray(304 * 24));
     const years = resampled.map((ghiWm2) => sum(ghiWm2) / sum(real.ghiWm2));
     const quarters = resampled.map((ghiWm2) => dark(ghiWm2) / dark(real.ghiWm2));
-    expect(Math.abs(mean(years) - 1)).toBeLessThan(0.015);
-    expect(Math.abs(mean(quarters) - 1)).toBeLessThan(0.06);
+    holds(file, `sunshine of 40 resampled years over that of ${name}`, mean(years), 1, { within: 0.015 });
+    holds(file, `sunshine of their November to January over that of ${name}`, mean(quarters), 1, { within: 0.06 });
     const spread = (shares: number[]): number => Math.sqrt(mean(shares.map((share) => (share - mean(shares)) ** 2)));
-    expect(spread(years)).toBeGreaterThan(0.025);
-    expect(spread(years)).toBeLessThan(0.055);
+    const real40: Source = { from: 'year-to-year spread of measured sunshine', sure: 'common practice' };
+    liesWithin(real40, `spread of 40 resampled years of ${name}`, spread(years), 0.025, 0.055);
     expect(spread(quarters)).toBeGreaterThan(spread(years));
     expect(said?.forUnknownMean).toBe(1);
   });
 
   // Beam is split by Erbs, which does not know the place; a file has its own way.
   test('the beam of the year is that of the file within 15 %', () => {
-    expect(Math.abs(overMade((year) => sum(year.dniWm2)) / sum(real.dniWm2) - 1)).toBeLessThan(0.15);
+    const ours = overMade((year) => sum(year.dniWm2)) / 1000;
+    holds(file, `beam of a made year, kWh/m2, ${name}`, ours, sum(real.dniWm2) / 1000, { share: 0.15 });
   });
 });

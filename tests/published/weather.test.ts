@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { examineWeather, readWeatherFile, snowDepthFrom } from '@wintergap/weather';
 import { describe, expect, test } from 'vitest';
+import { holds, holdsAll, type Source } from '../validation/hold.js';
 
 const shared = process.env.WINTERGAP_SHARED ?? fileURLToPath(new URL('../../../shared', import.meta.url));
 
@@ -46,9 +47,19 @@ describe.each(years)('$file', ({ file, monthlyGhiKWhM2, yearGhiDniDhiKWhM2, airM
       expect(Math.abs(month.ghiKWhM2 - monthlyGhiKWhM2[m]!)).toBeLessThanOrEqual(0.51);
     });
     const sums = [year.ghiKWhM2, year.dniKWhM2, year.dhiKWhM2];
-    for (let i = 0; i < 3; i++) expect(Math.abs(sums[i]! - yearGhiDniDhiKWhM2[i]!)).toBeLessThanOrEqual(0.51);
+    const stated: Source = { from: 'sums stated beside the open file', sure: 'independent' };
+    ['global', 'beam', 'diffuse'].forEach((light, i) => {
+      holds(stated, `${light} of the year, kWh/m2, ${file}`, sums[i]!, yearGhiDniDhiKWhM2[i]!, { within: 0.51 });
+    });
     const air = [year.meanAirC, year.minAirC, year.maxAirC];
-    for (let i = 0; i < 3; i++) expect(Math.abs(air[i]! - airMeanMinMaxC[i]!)).toBeLessThanOrEqual(0.051);
+    holdsAll(
+      stated,
+      `mean, lowest, highest air, degC, ${file}`,
+      air.map((airC, i) => [airC, airMeanMinMaxC[i]!] as const),
+      {
+        within: 0.051,
+      },
+    );
   });
 
   test.skipIf(!here)(`closes: global = diffuse + beam x cos(zenith) in 99 % of the daylight hours${why}`, () => {
