@@ -1,7 +1,7 @@
 import { OutOfRangeError } from '@wintergap/ground';
 import type { Site } from '@wintergap/site';
 import type { MonthSpread, WeatherYear } from '@wintergap/weather';
-import { siteWeather } from '@wintergap/year';
+import { PreparedCache, siteWeather } from '@wintergap/year';
 import { createWeatherYears, type OutlookWeather, outlookWeather } from '../outlook/years.js';
 
 /** Weather years that every design of a comparison meets, the same for each. */
@@ -30,17 +30,27 @@ export const usualCommonYears = 25;
  * The weather years for a comparison of designs at one site. They are those an outlook of the site begins with, so
  * figures of both agree. Year `i` depends on the site's weather, the seed and `i` alone.
  *
+ * @param prepared keeps the years for whoever asks for the same ones, or for more or fewer of them
  * @throws SiteError or WeatherError for weather that cannot be used, OutOfRangeError for numbers out of range
  */
-export function commonYears(site: Site, wish: CommonYearsWish = {}): CommonYears {
+export function commonYears(
+  site: Site,
+  wish: CommonYearsWish = {},
+  prepared: PreparedCache = new PreparedCache(),
+): CommonYears {
   const months = 'months' in site.weather;
   if (wish.years === 1) {
-    const only = siteWeather(site);
-    return { count: 1, kind: months ? 'made' : 'real', spread: null, weatherOf: kept(1, () => only) };
+    const only = siteWeather(site, prepared);
+    return { count: 1, kind: months ? 'made' : 'real', spread: null, weatherOf: numbered(1, () => only) };
   }
   const weather = commonWeather(site, wish);
-  const { weatherOf, spread } = createWeatherYears(site, weather);
-  return { count: weather.years, kind: weather.kind, spread, weatherOf: kept(weather.years, weatherOf) };
+  const { years: count, ...asked } = weather;
+  const { place, name, snow } = site;
+  const { weatherOf, spread } = prepared.get('years', [site.weather, place, name, snow.days, asked], () => {
+    const years = createWeatherYears(site, weather);
+    return { ...years, weatherOf: kept(years.weatherOf) };
+  });
+  return { count, kind: weather.kind, spread, weatherOf: numbered(count, weatherOf) };
 }
 
 /** Which years these are and how many, told without making any: for a number of years other than one. */
@@ -49,14 +59,17 @@ export function commonWeather(site: Site, wish: CommonYearsWish = {}): OutlookWe
   return outlookWeather(site, several ? wish : { years: usualCommonYears, ...wish });
 }
 
-function kept(count: number, make: (index: number) => WeatherYear): (index: number) => WeatherYear {
-  const years = new Map<number, WeatherYear>();
+/** Years that are kept of one kind: more are made anew when they are asked for again. */
+const mostYearsKept = 128;
+
+function kept(make: (index: number) => WeatherYear): (index: number) => WeatherYear {
+  const years = new PreparedCache(mostYearsKept);
+  return (index) => years.get('year', [index], () => make(index));
+}
+
+function numbered(count: number, weatherOf: (index: number) => WeatherYear): (index: number) => WeatherYear {
   return (index) => {
-    if (!Number.isInteger(index) || index < 0 || index >= count) {
-      throw new OutOfRangeError(`the common years are numbered 0 to ${count - 1}, got ${index}`);
-    }
-    const year = years.get(index) ?? make(index);
-    years.set(index, year);
-    return year;
+    if (Number.isInteger(index) && index >= 0 && index < count) return weatherOf(index);
+    throw new OutOfRangeError(`the common years are numbered 0 to ${count - 1}, got ${index}`);
   };
 }

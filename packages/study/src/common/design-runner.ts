@@ -4,7 +4,7 @@ import { figuresUnder, type YearFigures } from '../year-figures.js';
 import type { CommonYears, CommonYearsWish } from './common-years.js';
 import { yearsOfSites } from './years-of-sites.js';
 
-/** What a thread is given once, at its start; plain data. */
+/** What a thread is given of a run; plain data. */
 export interface DesignRunnerStart {
   sites: readonly Site[];
   asked: CommonYearsWish;
@@ -21,11 +21,14 @@ export interface DesignRunner {
  * Prepares the common years of several designs. What a design does in a year depends on the design, the seed and the
  * number of the year only, so years can be run in any order and on any number of threads.
  *
+ * @param prepared what earlier runs of the same thread made
  * @throws SiteError or WeatherError when a weather file cannot be used
  */
-export function createDesignRunner({ sites, asked }: DesignRunnerStart): DesignRunner {
-  const yearsOf = sites.map(yearsOfSites(asked));
-  const prepared = new PreparedCache();
+export function createDesignRunner(
+  { sites, asked }: DesignRunnerStart,
+  prepared: PreparedCache = new PreparedCache(),
+): DesignRunner {
+  const yearsOf = sites.map(yearsOfSites(asked, prepared));
   return {
     years: yearsOf[0]!,
     run: (yearIndex) => sites.map((site, d) => figuresUnder(site, yearsOf[d]!.weatherOf(yearIndex), prepared)),

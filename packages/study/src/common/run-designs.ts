@@ -1,9 +1,10 @@
 import { availableParallelism } from 'node:os';
+import { setImmediate } from 'node:timers/promises';
 import type { Site } from '@wintergap/site';
-import { Piscina } from 'piscina';
 import type { YearFigures } from '../year-figures.js';
 import { type CommonYears, commonWeather } from './common-years.js';
 import { createDesignRunner, type DesignRunnerStart } from './design-runner.js';
+import { designThreads } from './design-threads.js';
 import { type DesignYears, moreYearsCouldTell } from './merit.js';
 
 /** A design under the name by which it is shown. */
@@ -39,12 +40,8 @@ const worthThreads = 60;
  */
 export async function runDesigns(designs: readonly NamedSite[], wish: CommonWish = {}): Promise<CommonRun> {
   const run = createCommonRun(designs, wish);
-  try {
-    await run.reach(run.weather.count);
-    return run.soFar();
-  } finally {
-    await run.close();
-  }
+  await run.reach(run.weather.count);
+  return run.soFar();
 }
 
 /** Most years that are run of their own accord where fewer leave the best in doubt. */
@@ -61,14 +58,10 @@ export async function runUntilClear(designs: readonly NamedSite[], wish: CommonW
   const { years: count, kind } = commonWeather(designs[0]!.site, wish);
   if (kind === 'real') return runDesigns(designs, wish);
   const run = createCommonRun(designs, { ...wish, years: mostCommonYears });
-  try {
-    for (let years = count; ; years *= 2) {
-      await run.reach(Math.min(years, mostCommonYears));
-      const soFar = run.soFar();
-      if (years >= mostCommonYears || !moreYearsCouldTell(soFar.designs)) return soFar;
-    }
-  } finally {
-    await run.close();
+  for (let years = count; ; years *= 2) {
+    await run.reach(Math.min(years, mostCommonYears));
+    const soFar = run.soFar();
+    if (years >= mostCommonYears || !moreYearsCouldTell(soFar.designs)) return soFar;
   }
 }
 
@@ -78,10 +71,9 @@ export interface GrowingRun {
   /** Runs the years that are missing up to `count`. */
   reach(count: number): Promise<void>;
   soFar(): CommonRun;
-  close(): Promise<void>;
 }
 
-/** Prepares a run of designs; `close` ends its threads. */
+/** Prepares a run of designs. */
 export function createCommonRun(designs: readonly NamedSite[], wish: CommonWish = {}): GrowingRun {
   const { workers = availableParallelism(), onYear, ...asked } = wish;
   const sites = designs.map(({ site }) => site);
@@ -89,44 +81,57 @@ export function createCommonRun(designs: readonly NamedSite[], wish: CommonWish 
   const here = createDesignRunner(start);
   const { weatherOf: _, ...weather } = here.years;
   const years: YearFigures[][] = [];
-  let pool: Piscina<number, YearFigures[]> | null = null;
+  let threads: RunYear | null = null;
   return {
     weather,
     async reach(count) {
-      const first = years.length;
-      if (count <= first) return;
-      let done = first;
-      const told = (figures: YearFigures[]) => {
-        done++;
-        onYear?.(done, count);
-        return figures;
-      };
-      // The first year is always run here: wrong input then fails with its own error, not with a copy from a thread.
-      if (first === 0) years.push(told(here.run(0)));
       const left = count - years.length;
-      if (left === 0) return;
-      const threads = Math.min(workers, left);
-      if (threads <= 1 || left * sites.length < worthThreads) {
-        while (years.length < count) years.push(told(here.run(years.length)));
-        return;
-      }
-      pool ??= new Piscina({
-        filename: new URL('./design-worker.js', import.meta.url).href,
-        minThreads: threads,
-        maxThreads: threads,
-        workerData: start,
-      });
-      const threadsOf = pool;
-      const from = years.length;
-      const rest = Array.from({ length: left }, async (_, i) => told(await threadsOf.run(from + i)));
-      years.push(...(await Promise.all(rest)));
+      if (workers > 1 && left > 1 && left * sites.length >= worthThreads) threads ??= designThreads(start, workers - 1);
+      await fillYears(years, count, here.run, threads === null ? [] : yearsAhead(threads, workers - 1), (done) =>
+        onYear?.(done, count),
+      );
     },
     soFar: () => ({
       weather: { ...weather, count: years.length },
       designs: designs.map(({ name }, d) => ({ name, years: years.map((year) => year[d]!) })),
     }),
-    async close() {
-      await pool?.destroy();
-    },
   };
+}
+
+/** Runs a year, here or elsewhere. */
+type RunYear = (yearIndex: number) => YearFigures[] | Promise<YearFigures[]>;
+
+/** Years handed to each thread at once, so that none waits for this one, which runs years too. */
+const ahead = 2;
+
+const yearsAhead = (threads: RunYear, count: number): RunYear[] => new Array<RunYear>(ahead * count).fill(threads);
+
+/**
+ * Runs the years that are missing up to `count`: each goes to whoever is free first, this thread or another.
+ *
+ * The first year of all is run here: wrong input then fails with its own error, not with a copy from a thread.
+ */
+async function fillYears(
+  years: YearFigures[][],
+  count: number,
+  here: RunYear,
+  others: readonly RunYear[],
+  told: (done: number) => void,
+): Promise<void> {
+  let next = years.length;
+  let done = years.length;
+  const takeTurns = async (run: RunYear): Promise<void> => {
+    while (next < count) {
+      const year = next++;
+      // Others are handed their years, and what they have done is taken in, before this thread is busy with its own.
+      if (run === here) await setImmediate();
+      years[year] = await run(year);
+      told(++done);
+    }
+  };
+  try {
+    await Promise.all([here, ...others].map(takeTurns));
+  } finally {
+    next = count;
+  }
 }

@@ -1,6 +1,6 @@
 import { snowExtremes } from '@wintergap/site';
 import type { YearResult } from '@wintergap/year';
-import { leadersOf } from './merit.js';
+import { type DesignYears, leadersOf } from './merit.js';
 import { type CommonRun, type CommonWish, type NamedSite, runDesigns } from './run-designs.js';
 
 /**
@@ -37,15 +37,17 @@ export async function snowRange(
   leaders: readonly string[],
   { years, ...wish }: CommonWish = {},
 ): Promise<SnowRange> {
-  const extreme = async (which: 'none' | 'full'): Promise<ExtremeAnswer> => {
-    const run = await runDesigns(
-      designs.map(({ name, site }) => ({ name, site: snowExtremes(site)[which] })),
-      { ...wish, years: Math.min(years ?? snowYears, snowYears) },
-    );
-    return { run, leaders: leadersOf(run.designs).map(({ name }) => name) };
-  };
-  const none = await extreme('none');
-  const full = await extreme('full');
+  // One run for both: in each year they share all but the snow on the arrays.
+  const extremes = (['none', 'full'] as const).flatMap((which) =>
+    designs.map(({ name, site }) => ({ name, site: snowExtremes(site)[which] })),
+  );
+  const run = await runDesigns(extremes, { ...wish, years: Math.min(years ?? snowYears, snowYears) });
+  const answerOf = (ran: DesignYears[]): ExtremeAnswer => ({
+    run: { ...run, designs: ran },
+    leaders: leadersOf(ran).map(({ name }) => name),
+  });
+  const none = answerOf(run.designs.slice(0, designs.length));
+  const full = answerOf(run.designs.slice(designs.length));
   const steady = leaders.filter((name) => none.leaders.includes(name) && full.leaders.includes(name));
   return { none, full, steady };
 }

@@ -30,13 +30,14 @@ export function preparePlane(
   outdoors: Outdoors,
   prepared: PreparedCache,
 ): PreparedPlane {
-  const { ground, snow, sky } = site;
-  const { losses } = site.arrays[i]!;
   const mounted = prepareMounted(site, i, weather, outdoors, prepared);
-  const around = [identityOf(weather), identityOf(mounted), ground, snow, sky];
-  return prepared.get('plane', [...around, losses.glass], () =>
-    fromSite(site, `arrays[${i}]`, () => makePlane(site, i, weather, outdoors, mounted)),
-  );
+  const plane = prepareLight(site, i, weather, outdoors, mounted, prepared);
+  const { snow } = site;
+  return prepared.get('plane', [identityOf(plane), identityOf(mounted), identityOf(weather), snow], () => ({
+    plane,
+    snowShare: fromSite(site, `arrays[${i}]`, () => snowOn(site, weather, outdoors, plane, mounted.tiltDeg)),
+    driveW: mounted.driveW,
+  }));
 }
 
 /** How an array stands: what it sees, and its drive. The same in all weather, unless its mount gives way to wind. */
@@ -75,27 +76,40 @@ function prepareMounted(
   );
 }
 
-function makePlane(
+/** The light on the plane as if it were bare. */
+function prepareLight(
   site: Site,
   i: number,
   weather: WeatherYear,
-  { albedo, snowDepthM }: Outdoors,
-  { view, tiltDeg, driveW }: MountedPlane,
-): PreparedPlane {
-  const behindGlass = planeYearOf(view, weather, { skyModel: site.sky, albedo });
-  const plane = site.arrays[i]!.losses.glass ? behindGlass : withoutGlass(behindGlass);
-  const snowShare =
-    site.snow.cover !== 'none' && snowDepthM
-      ? snowCover({
-          snowDepthM,
-          planeWm2: plane.planeWm2,
-          tiltDeg,
-          airC: weather.airC,
-          caught: snowCatchOf(site.snow),
-          ...(site.snow.clearing && { clearing: { withinH: site.snow.clearing.within } }),
-        })
-      : null;
-  return { plane, snowShare, driveW };
+  { albedo }: Outdoors,
+  mounted: MountedPlane,
+  prepared: PreparedCache,
+): PlaneYear {
+  const { glass } = site.arrays[i]!.losses;
+  return prepared.get('light', [identityOf(weather), identityOf(mounted), identityOf(albedo), site.sky, glass], () =>
+    fromSite(site, `arrays[${i}]`, () => {
+      const behindGlass = planeYearOf(mounted.view, weather, { skyModel: site.sky, albedo });
+      return glass ? behindGlass : withoutGlass(behindGlass);
+    }),
+  );
+}
+
+function snowOn(
+  { snow }: Site,
+  { airC }: WeatherYear,
+  { snowDepthM }: Outdoors,
+  { planeWm2 }: PlaneYear,
+  tiltDeg: Float64Array,
+): Float64Array | null {
+  if (snow.cover === 'none' || !snowDepthM) return null;
+  return snowCover({
+    snowDepthM,
+    planeWm2,
+    tiltDeg,
+    airC,
+    caught: snowCatchOf(snow),
+    ...(snow.clearing && { clearing: { withinH: snow.clearing.within } }),
+  });
 }
 
 /** The site file's experience of snow on steep planes in the words of the mounts package. */

@@ -29,7 +29,7 @@ export function prepareCells(
 ): Float64Array {
   const { cellModel, module } = site.arrays[i]!;
   const noctC = cellModel === 'noct' ? module.noct : undefined;
-  return prepared.get('cells', [identityOf(weather), identityOf(onPlane), noctC], () =>
+  return prepared.get('cells', [identityOf(weather), identityOf(onPlane.plane), noctC], () =>
     fromSite(site, `arrays[${i}].module`, () =>
       cellTemperatureYear(
         noctC === undefined ? { kind: 'wind' } : { kind: 'noct', noctC },

@@ -44,9 +44,10 @@ test.each([
     { 'arrays.0.module.noct': '47 degC', 'arrays.0.cellModel': 'noct' },
     ['cells', 'controller', 'dc', 'limits', 'module'],
   ],
-  [{ 'arrays.0.height': '9 m' }, ['cells', 'controller', 'dc', 'mounted', 'plane']],
+  [{ 'arrays.0.height': '9 m' }, ['cells', 'controller', 'dc', 'light', 'mounted', 'plane']],
+  [{ snow: { cover: 'none' } }, ['controller', 'dc', 'plane']],
   [{ 'inverter.idle': '30 W' }, ['loads']],
-  [{ 'ground.albedo': 0.3 }, ['cells', 'controller', 'dc', 'ground', 'plane']],
+  [{ 'ground.albedo': 0.3 }, ['cells', 'controller', 'dc', 'ground', 'light', 'plane']],
 ])('%j makes anew only %j', (changes, made) => {
   cache.made = [];
   prepare(changedDesign(site, changes), weather);
@@ -56,7 +57,7 @@ test.each([
 test('a copy of the weather is another weather', () => {
   cache.made = [];
   prepare(site.base, { ...weather });
-  expect(cache.made.sort()).toEqual(['cells', 'controller', 'dc', 'ground', 'loads', 'plane']);
+  expect(cache.made.sort()).toEqual(['cells', 'controller', 'dc', 'ground', 'light', 'loads', 'plane']);
 });
 
 test('of each kind the latest are kept, and what was found again counts as the latest', () => {
