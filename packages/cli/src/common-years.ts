@@ -1,12 +1,13 @@
+import type { NamedYear } from '@wintergap/report';
 import {
   type CommonAnswer,
   type CommonFigures,
   type CommonWish,
   commonAnswer,
-  type NamedSite,
+  fileYear,
   runUntilClear,
 } from '@wintergap/study';
-import { exceededLimits, PreparedCache, siteLimits } from '@wintergap/year';
+import { exceededLimits, type PreparedCache } from '@wintergap/year';
 import type { CommonYearsOptions } from './common-years-options.js';
 import { countProgress } from './progress.js';
 import { wholeOption } from './whole-option.js';
@@ -20,12 +21,24 @@ export function commonWish({ years, seed, workers }: CommonYearsOptions): Common
   };
 }
 
-/** Runs designs over common years, with a bar on stderr while it lasts; the first design is the base. */
-export async function commonYearsOf(designs: readonly NamedSite[], options: CommonYearsOptions): Promise<CommonAnswer> {
+/**
+ * Runs designs over common years, with a bar on stderr while it lasts.
+ *
+ * @param designs with the year of the file, which is not run again; the first is the base
+ * @param prepared what those years were prepared with
+ */
+export async function commonYearsOf(
+  designs: readonly NamedYear[],
+  options: CommonYearsOptions,
+  prepared: PreparedCache,
+): Promise<CommonAnswer> {
   const wish = commonWish(options);
+  const leftOut = overLimits(designs);
+  if (wish.years === 1) return commonAnswer(fileYear(designs), leftOut);
   const progress = countProgress('years');
   try {
-    return commonAnswer(await runUntilClear(designs, { ...wish, onYear: progress.reached }), overLimits(designs));
+    const sites = designs.map(({ name, result }) => ({ name, site: result.site }));
+    return commonAnswer(await runUntilClear(sites, { ...wish, prepared, onYear: progress.reached }), leftOut);
   } finally {
     progress.stop();
   }
@@ -47,7 +60,6 @@ export function commonJson({ weather, leaders, beatenBy }: CommonAnswer, figures
 }
 
 /** Names of the designs that exceed a calculated limit. */
-function overLimits(designs: readonly NamedSite[]): string[] {
-  const prepared = new PreparedCache();
-  return designs.filter(({ site }) => exceededLimits(siteLimits(site, prepared)).length > 0).map(({ name }) => name);
+function overLimits(designs: readonly NamedYear[]): string[] {
+  return designs.filter(({ result }) => exceededLimits(result.limits).length > 0).map(({ name }) => name);
 }

@@ -1,15 +1,16 @@
 import { weatherLine } from '@wintergap/report';
 import type { Site } from '@wintergap/site';
 import type { WeatherJudgement } from '@wintergap/weather';
-import { siteWeather } from '@wintergap/year';
+import { type PreparedCache, siteWeather } from '@wintergap/year';
 
 /**
  * Whether a design's weather can be trusted, found out before anything is run.
  *
+ * @param prepared keeps the weather for what is run
  * @throws RejectedWeatherError when it cannot, and the design does not accept that
  */
-export function trustOf(design: Site): WeatherJudgement {
-  return siteWeather(design).judgement!;
+export function trustOf(design: Site, prepared: PreparedCache): WeatherJudgement {
+  return siteWeather(design, prepared).judgement!;
 }
 
 /** An answer with what must be said of its weather before it. */

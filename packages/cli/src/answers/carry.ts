@@ -2,6 +2,7 @@ import { carryText, commonRivalsText } from '@wintergap/report';
 import { carrySummary, studyCarry } from '@wintergap/seasonal';
 import { designOf, type SiteFile } from '@wintergap/site';
 import { commonRivals } from '@wintergap/study';
+import { PreparedCache } from '@wintergap/year';
 import type { AcceptWeather } from '../accept-weather.js';
 import { commonWish } from '../common-years.js';
 import type { CommonYearsOptions } from '../common-years-options.js';
@@ -19,11 +20,12 @@ export interface CarryOptions extends AcceptWeather, CommonYearsOptions {
 
 export async function answerCarry(site: SiteFile, options: CarryOptions): Promise<void> {
   const units = unitsOption(options.units, site.base.units);
-  const trust = trustOf(designOf(site, options.variant));
+  const prepared = new PreparedCache();
+  const trust = trustOf(designOf(site, options.variant), prepared);
   const progress = countProgress('years at most');
   try {
-    const study = studyCarry(site, options.variant, progress.reached);
-    const rivals = await commonRivals(study, commonWish(options));
+    const study = studyCarry(site, options.variant, progress.reached, prepared);
+    const rivals = await commonRivals(study, { ...commonWish(options), prepared });
     const page = [carryText(study, units), rivals ? commonRivalsText(rivals) : ''].filter((part) => part !== '');
     const answer = options.json
       ? JSON.stringify(

@@ -38,7 +38,7 @@ export async function answerCompare(site: SiteFile, options: CompareOptions): Pr
   const prepared = new PreparedCache();
   const designs = runDesigns(site, prepared);
   const sites = designs.map(({ name, result }) => ({ name, site: result.site }));
-  const common = await commonYearsOf(sites, options);
+  const common = await commonYearsOf(designs, options, prepared);
   const buildable = sites.filter(({ name }) => !common.leftOut.includes(name));
   const snow =
     buildable.length > 0 && snowCovers(designs.map(({ result }) => result))

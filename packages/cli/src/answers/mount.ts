@@ -3,6 +3,7 @@ import { mountText } from '@wintergap/report';
 import { readCosts } from '@wintergap/seasonal';
 import { designOf, type SiteFile } from '@wintergap/site';
 import { type MountStudy, mountPricesOf, mountStudy } from '@wintergap/study';
+import { PreparedCache } from '@wintergap/year';
 import type { AcceptWeather } from '../accept-weather.js';
 import { commonWish } from '../common-years.js';
 import type { CommonYearsOptions } from '../common-years-options.js';
@@ -20,8 +21,9 @@ export interface MountOptions extends AcceptWeather, CommonYearsOptions {
 export async function answerMount(site: SiteFile, options: MountOptions): Promise<void> {
   const design = designOf(site, options.variant);
   const costs = readCosts(site);
-  const trust = trustOf(design);
-  const wish = commonWish(options);
+  const prepared = new PreparedCache();
+  const trust = trustOf(design, prepared);
+  const wish = { ...commonWish(options), prepared };
   const progress = countProgress('years');
   let study: MountStudy;
   try {

@@ -2,6 +2,7 @@ import { availableParallelism } from 'node:os';
 import { outlookText } from '@wintergap/report';
 import { designOf } from '@wintergap/site';
 import { type Outlook, type OutlookWish, outlookOf, outlookWeather } from '@wintergap/study';
+import { PreparedCache } from '@wintergap/year';
 import type { AcceptWeather } from '../accept-weather.js';
 import { InputError } from '../input-error.js';
 import { loadAccepting } from '../load-accepting.js';
@@ -31,7 +32,7 @@ export async function answerOutlook(file: string, options: OutlookOptions): Prom
     options.workers === undefined ? availableParallelism() : wholeOption('--workers', options.workers, 1, 256);
   const site = designOf(loadAccepting(file, options), options.variant);
   const units = unitsOption(options.units, site.units);
-  const trust = trustOf(site);
+  const trust = trustOf(site, new PreparedCache());
   const progress = countProgress('years');
   let outlook: Outlook;
   try {

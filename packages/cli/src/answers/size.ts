@@ -21,11 +21,12 @@ export interface SizeOptions extends AcceptWeather, Pick<CommonYearsOptions, 'ye
 export function answerSize(site: SiteFile, options: SizeOptions): void {
   const question = readSize(site, commonWish(options));
   const units = unitsOption(options.units, site.base.units);
-  const trust = trustOf(site.base);
+  const prepared = new PreparedCache();
+  const trust = trustOf(site.base, prepared);
   const progress = countProgress('designs at most');
   let answer: SizeAnswer;
   try {
-    answer = sizeDesign(site, question, new PreparedCache(), progress.reached);
+    answer = sizeDesign(site, question, prepared, progress.reached);
   } finally {
     progress.stop();
   }

@@ -2,6 +2,7 @@ import { OutOfRangeError } from '@wintergap/ground';
 import { tiltText } from '@wintergap/report';
 import { designOf, type SiteFile } from '@wintergap/site';
 import { type BestTilts, bestTilts } from '@wintergap/study';
+import { PreparedCache } from '@wintergap/year';
 import type { AcceptWeather } from '../accept-weather.js';
 import { commonWish } from '../common-years.js';
 import type { CommonYearsOptions } from '../common-years-options.js';
@@ -23,11 +24,12 @@ export async function answerTilt(site: SiteFile, options: TiltOptions): Promise<
   const design = designOf(site, options.variant);
   const units = unitsOption(options.units, design.units);
   const months = monthsOption(options.months);
-  const trust = trustOf(design);
+  const prepared = new PreparedCache();
+  const trust = trustOf(design, prepared);
   const progress = countProgress('years');
   let tilts: BestTilts;
   try {
-    const wish = { ...commonWish(options), onYear: progress.reached };
+    const wish = { ...commonWish(options), prepared, onYear: progress.reached };
     tilts = await asInputError(options.array, () => bestTilts(design, options.array, months, wish));
   } finally {
     progress.stop();

@@ -2,6 +2,7 @@ import { weighText } from '@wintergap/report';
 import { readCosts } from '@wintergap/seasonal';
 import { designOf, type SiteFile } from '@wintergap/site';
 import { type SiteWeights, weighSite } from '@wintergap/study';
+import { PreparedCache } from '@wintergap/year';
 import type { AcceptWeather } from '../accept-weather.js';
 import { commonWish } from '../common-years.js';
 import type { CommonYearsOptions } from '../common-years-options.js';
@@ -20,11 +21,12 @@ export async function answerWeigh(site: SiteFile, options: WeighOptions): Promis
   const design = designOf(site, options.variant);
   const costs = readCosts(site);
   const units = unitsOption(options.units, design.units);
-  const trust = trustOf(design);
+  const prepared = new PreparedCache();
+  const trust = trustOf(design, prepared);
   const progress = countProgress('years');
   let weights: SiteWeights;
   try {
-    weights = await weighSite(design, { ...commonWish(options), onYear: progress.reached }, costs);
+    weights = await weighSite(design, { ...commonWish(options), prepared, onYear: progress.reached }, costs);
   } finally {
     progress.stop();
   }

@@ -6,6 +6,7 @@ import { type CommonAnswer, type LeaveOff, leaveOff } from '@wintergap/study';
 import { contractOf } from '@wintergap/tally';
 import {
   arrayLosses,
+  PreparedCache,
   simulateSite,
   usualSpellDays,
   type WorstSpell,
@@ -44,14 +45,15 @@ export async function answerYear(site: SiteFile, options: YearOptions): Promise<
   const day = options.day === undefined ? null : dayOption(options.day);
   checkOutputs({ '--csv': options.csv, '--html': options.html }, inputFiles(site));
   const spellDays = daysOption(options);
-  const result = simulateSite(aged);
+  const prepared = new PreparedCache();
+  const result = simulateSite(aged, prepared);
   const spell = options.worst ? worstSpell(result, spellDays) : null;
   const worst = spell && { spell, leaveOff: leaveOff(result, spell) };
   if (options.csv) writeWhole(options.csv, ledgerCsv(result.ledger), inputFiles(site));
   // A day, and where the energy goes, are those of the file's year: nothing more is run for them.
   const common =
     options.html || (!options.losses && day === null && (worst === null || options.json))
-      ? await commonYearsOf([{ name: options.variant ?? 'base', site: aged }], options)
+      ? await commonYearsOf([{ name: options.variant ?? 'base', result }], options, prepared)
       : undefined;
   if (options.html) {
     const settings = {

@@ -30,7 +30,8 @@ export const usualCommonYears = 25;
  * The weather years for a comparison of designs at one site. They are those an outlook of the site begins with, so
  * figures of both agree. Year `i` depends on the site's weather, the seed and `i` alone.
  *
- * @param prepared keeps the years for whoever asks for the same ones, or for more or fewer of them
+ * @param prepared keeps the years for whoever asks for the same ones, or for more or fewer of them, and may hold
+ * the site's weather as it was read before
  * @throws SiteError or WeatherError for weather that cannot be used, OutOfRangeError for numbers out of range
  */
 export function commonYears(
@@ -47,7 +48,7 @@ export function commonYears(
   const { years: count, ...asked } = weather;
   const { place, name, snow } = site;
   const { weatherOf, spread } = prepared.get('years', [site.weather, place, name, snow.days, asked], () => {
-    const years = createWeatherYears(site, weather);
+    const years = createWeatherYears(site, weather, prepared);
     return { ...years, weatherOf: kept(years.weatherOf) };
   });
   return { count, kind: weather.kind, spread, weatherOf: numbered(count, weatherOf) };

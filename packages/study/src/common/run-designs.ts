@@ -1,6 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { setImmediate } from 'node:timers/promises';
 import type { Site } from '@wintergap/site';
+import type { PreparedCache } from '@wintergap/year';
 import type { YearFigures } from '../year-figures.js';
 import { type CommonYears, commonWeather } from './common-years.js';
 import { createDesignRunner, type DesignRunnerStart } from './design-runner.js';
@@ -22,6 +23,8 @@ export interface CommonWish {
   workers?: number;
   /** Called after each year with how many of how many years are done. */
   onYear?: (done: number, total: number) => void;
+  /** What this thread prepared for the year of the file, or in an earlier run: its weather is then not read again. */
+  prepared?: PreparedCache;
 }
 
 /** Designs and what they did in the same weather years. */
@@ -75,10 +78,10 @@ export interface GrowingRun {
 
 /** Prepares a run of designs. */
 export function createCommonRun(designs: readonly NamedSite[], wish: CommonWish = {}): GrowingRun {
-  const { workers = availableParallelism(), onYear, ...asked } = wish;
+  const { workers = availableParallelism(), onYear, prepared, ...asked } = wish;
   const sites = designs.map(({ site }) => site);
   const start: DesignRunnerStart = { sites, asked };
-  const here = createDesignRunner(start);
+  const here = createDesignRunner(start, prepared);
   const { weatherOf: _, ...weather } = here.years;
   const years: YearFigures[][] = [];
   let threads: RunYear | null = null;

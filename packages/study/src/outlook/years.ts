@@ -71,14 +71,18 @@ export interface WeatherYears {
 }
 
 /** @throws SiteError or WeatherError when a file or the monthly means cannot be used */
-export function createWeatherYears(site: Site, weather: OutlookWeather): WeatherYears {
+export function createWeatherYears(
+  site: Site,
+  weather: OutlookWeather,
+  prepared: PreparedCache = new PreparedCache(),
+): WeatherYears {
   switch (weather.kind) {
     case 'real': {
-      const years = siteWeatherYears(site);
+      const years = siteWeatherYears(site, prepared);
       return { weatherOf: (yearIndex) => years[yearIndex]!, spread: null };
     }
     case 'resampled': {
-      const { yearOf, spread } = createResampler(siteWeatherYears(site), weather);
+      const { yearOf, spread } = createResampler(siteWeatherYears(site, prepared), weather);
       return { weatherOf: yearOf, spread };
     }
     case 'made': {

@@ -53,7 +53,7 @@ export interface SiteWeights {
  * @throws SiteError or WeatherError as the year itself does
  */
 export async function weighSite(design: Site, wish: CommonWish = {}, costs: Costs | null = null): Promise<SiteWeights> {
-  const rerun = rerunOf();
+  const rerun = rerunOf(undefined, wish.prepared);
   const own = rerun(design);
   const trials = [...loadTrials(own), ...effectTrials(own), ...chargerTrials(own), ...cabinetTrials(own)];
   const designs = [{ name: 'base', site: design }, ...trials.map(({ id, site }) => ({ name: id, site }))];
