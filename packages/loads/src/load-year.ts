@@ -59,43 +59,15 @@ export function loadYear(
   mustHold('airC', context.airC, hoursPerYear, -90, 70);
   mustHold('upShare', context.upShare, hoursPerYear, 0, 1);
   if (context.roomC) mustHold('roomC', context.roomC, hoursPerYear, -60, 80);
-  const acW = new Float64Array(hoursPerYear);
-  const dcW = new Float64Array(hoursPerYear);
-  const coincidentW = new Float64Array(hoursPerYear);
-  const surgeW = new Float64Array(hoursPerYear);
-  const surgeOf = new Int32Array(hoursPerYear).fill(-1);
-  const items: LoadItem[] = [];
-
-  for (let index = 0; index < appliances.length; index++) {
-    const appliance = appliances[index]!;
-    checkAppliance(appliance);
-    const { name, bus, powerW, count = 1, standbyW = 0, off = [] } = appliance;
-    checkSpans(name, off);
-    const share = scheduledShare(name, appliance, context.firstWeekday);
-    if (appliance.drivenBy) drive(name, share, appliance.drivenBy, context);
-    const startW = surgePowerW(appliance);
-    const onBusW = bus === 'ac' ? acW : dcW;
-    const item: LoadItem = { name, bus, energyWhYear: 0, monthsWh: new Float64Array(12), standbyWhYear: 0 };
-    for (let h = 0; h < hoursPerYear; h++) {
-      if (off.length > 0 && isWithinSpans(Math.floor(h / 24), off)) continue;
-      const running = share[h]!;
-      const idleW = count * standbyW * Math.max(1 - running, 0);
-      const meanW = count * powerW * running + idleW;
-      onBusW[h]! += meanW;
-      item.energyWhYear += meanW;
-      item.standbyWhYear += idleW;
-      item.monthsWh[monthOf[h]!]! += meanW;
-      if (bus === 'dc') continue;
-      coincidentW[h]! += running > 0 ? count * powerW * Math.max(running, 1) : idleW;
-      // One unit starts; in the mean load it is there already with its share.
-      const extraW = startW - powerW * Math.min(running, 1);
-      if (running > 0 && count > 0 && (extraW > surgeW[h]! || surgeOf[h]! < 0)) {
-        surgeW[h] = extraW;
-        surgeOf[h] = index;
-      }
-    }
-    items.push(item);
-  }
+  const sums: HourlySums = {
+    acW: new Float64Array(hoursPerYear),
+    dcW: new Float64Array(hoursPerYear),
+    coincidentW: new Float64Array(hoursPerYear),
+    surgeW: new Float64Array(hoursPerYear),
+    surgeOf: new Int32Array(hoursPerYear).fill(-1),
+  };
+  const { acW, dcW, coincidentW } = sums;
+  const items = appliances.map((appliance, index) => addAppliance(sums, appliance, index, context));
   for (const event of events) {
     const eventW = new Float64Array(hoursPerYear);
     addEvent(eventW, event, context.dullSpellDay);
@@ -108,16 +80,61 @@ export function loadYear(
     add(table.acW, [acW, coincidentW]);
     add(table.dcW, [dcW]);
   }
-
-  let largestSurge: LargestSurge | null = null;
-  let coincidentAcW = 0;
-  for (let h = 0; h < hoursPerYear; h++) {
-    coincidentAcW = Math.max(coincidentAcW, coincidentW[h]!);
-    const powerW = acW[h]! + surgeW[h]!;
-    if (surgeOf[h]! < 0 || (largestSurge && powerW <= largestSurge.powerW)) continue;
-    largestSurge = { powerW, hour: h, name: appliances[surgeOf[h]!]!.name };
-  }
+  const largestSurge = largestOf(sums, appliances);
+  const coincidentAcW = coincidentW.reduce((most, powerW) => Math.max(most, powerW), 0);
   return { acW, dcW, items, largestSurge, largestSurgeW: largestSurge?.powerW ?? 0, coincidentAcW };
+}
+
+/** What the loads of each hour come to, W. */
+interface HourlySums {
+  acW: Float64Array;
+  dcW: Float64Array;
+  /** AC power if all that may run runs at once. */
+  coincidentW: Float64Array;
+  /** What the largest start of the hour takes on top of the mean load, and whose it is; -1 for nobody's. */
+  surgeW: Float64Array;
+  surgeOf: Int32Array;
+}
+
+function addAppliance(sums: HourlySums, appliance: Appliance, index: number, context: LoadContext): LoadItem {
+  checkAppliance(appliance);
+  const { name, bus, powerW, count = 1, standbyW = 0, off = [] } = appliance;
+  checkSpans(name, off);
+  const { coincidentW, surgeW, surgeOf } = sums;
+  const share = scheduledShare(name, appliance, context.firstWeekday);
+  if (appliance.drivenBy) drive(name, share, appliance.drivenBy, context);
+  const startW = surgePowerW(appliance);
+  const onBusW = bus === 'ac' ? sums.acW : sums.dcW;
+  const item: LoadItem = { name, bus, energyWhYear: 0, monthsWh: new Float64Array(12), standbyWhYear: 0 };
+  for (let h = 0; h < hoursPerYear; h++) {
+    if (off.length > 0 && isWithinSpans(Math.floor(h / 24), off)) continue;
+    const running = share[h]!;
+    const idleW = count * standbyW * Math.max(1 - running, 0);
+    const meanW = count * powerW * running + idleW;
+    onBusW[h]! += meanW;
+    item.energyWhYear += meanW;
+    item.standbyWhYear += idleW;
+    item.monthsWh[monthOf[h]!]! += meanW;
+    if (bus === 'dc') continue;
+    coincidentW[h]! += running > 0 ? count * powerW * Math.max(running, 1) : idleW;
+    // One unit starts; in the mean load it is there already with its share.
+    const extraW = startW - powerW * Math.min(running, 1);
+    if (running > 0 && count > 0 && (extraW > surgeW[h]! || surgeOf[h]! < 0)) {
+      surgeW[h] = extraW;
+      surgeOf[h] = index;
+    }
+  }
+  return item;
+}
+
+function largestOf({ acW, surgeW, surgeOf }: HourlySums, appliances: readonly Appliance[]): LargestSurge | null {
+  let largest: LargestSurge | null = null;
+  for (let h = 0; h < hoursPerYear; h++) {
+    const powerW = acW[h]! + surgeW[h]!;
+    if (surgeOf[h]! < 0 || (largest && powerW <= largest.powerW)) continue;
+    largest = { powerW, hour: h, name: appliances[surgeOf[h]!]!.name };
+  }
+  return largest;
 }
 
 function add(loadW: Float64Array, totals: readonly Float64Array[]): void {

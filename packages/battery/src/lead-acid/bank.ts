@@ -32,6 +32,7 @@ const acidEmptyH = 20;
  * its label, and all equations are asked by the charge removed, so that one and the same bank behaves alike whichever
  * capacity its label prints.
  */
+// biome-ignore lint/complexity/noExcessiveLinesPerFunction: the functions of a bank share what is worked out once for it
 export function leadAcidBank(settings: ResolvedBank): Bank {
   const { cells, floor, absorptionCellV, floatCellV, equaliseCellV, compensationVPerCellK, defaults } = settings;
   const { rateWeight, capacityAh: refAh } = settings;

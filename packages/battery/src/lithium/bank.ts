@@ -30,6 +30,7 @@ function byTemp(table: Float64Array, tempC: number): number {
 }
 
 /** A LiFePO4 bank: rest voltage and one resistance, so that power to current is a quadratic. */
+// biome-ignore lint/complexity/noExcessiveLinesPerFunction: the functions of a bank share what is worked out once for it
 export function lithiumBank(settings: ResolvedBank): Bank {
   const { cells, floor, absorptionCellV, floatCellV, cutoffCellV, defaults } = settings;
   const refAh = settings.capacityAh;

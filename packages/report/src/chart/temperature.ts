@@ -70,26 +70,8 @@ export function temperatureChart(
     marks: [
       dayAxis(narrow),
       valueAxis(6),
-      Plot.text([temperatureUnit(units)], {
-        frameAnchor: 'top-left',
-        dx: -46,
-        dy: -18,
-        fill: 'var(--quiet)',
-        textAnchor: 'start',
-      }),
-      Plot.ruleX(air, {
-        x: middle,
-        y1: 'low',
-        y2: 'high',
-        stroke: 'var(--air)',
-        strokeOpacity: 0.75,
-        strokeWidth: narrow ? 0.7 : 1.1,
-        render: withData((day) => ({
-          day,
-          'air-lowest': days.airLowestC[day]!,
-          'air-highest': days.airHighestC[day]!,
-        })),
-      }),
+      unitMark(units),
+      airMark(air, days, narrow),
       noChargeAtC === null
         ? null
         : Plot.ruleY([inTemperatureUnit(noChargeAtC, units)], { stroke: 'var(--freezing)', strokeDasharray: '6 4' }),
@@ -102,17 +84,47 @@ export function temperatureChart(
           strokeDasharray: '5 3',
           render: withData(() => ({ freezing: days.freezingC! })),
         }),
-      Plot.lineY(bank, { x: middle, y: same, stroke: 'var(--paper)', strokeWidth: narrow ? 3.6 : 5 }),
-      Plot.lineY(bank, {
-        x: middle,
-        y: same,
-        stroke: 'var(--bank)',
-        strokeWidth: narrow ? 1.8 : 2.4,
-        render: withData(() => ({ bank: days.bankLowestC })),
-      }),
+      ...bankMarks(bank, days, narrow),
     ],
   });
 }
+
+const unitMark = (units: UnitSystem): Plot.Markish =>
+  Plot.text([temperatureUnit(units)], {
+    frameAnchor: 'top-left',
+    dx: -46,
+    dy: -18,
+    fill: 'var(--quiet)',
+    textAnchor: 'start',
+  });
+
+/** A stroke a day from the air's lowest to its highest. */
+const airMark = (air: { low: number; high: number }[], days: DailyTemperature, narrow: boolean): Plot.Markish =>
+  Plot.ruleX(air, {
+    x: middle,
+    y1: 'low',
+    y2: 'high',
+    stroke: 'var(--air)',
+    strokeOpacity: 0.75,
+    strokeWidth: narrow ? 0.7 : 1.1,
+    render: withData((day) => ({
+      day,
+      'air-lowest': days.airLowestC[day]!,
+      'air-highest': days.airHighestC[day]!,
+    })),
+  });
+
+/** The bank's line, with an edge of paper that lifts it off the air's strokes. */
+const bankMarks = (bank: number[], days: DailyTemperature, narrow: boolean): Plot.Markish[] => [
+  Plot.lineY(bank, { x: middle, y: same, stroke: 'var(--paper)', strokeWidth: narrow ? 3.6 : 5 }),
+  Plot.lineY(bank, {
+    x: middle,
+    y: same,
+    stroke: 'var(--bank)',
+    strokeWidth: narrow ? 1.8 : 2.4,
+    render: withData(() => ({ bank: days.bankLowestC })),
+  }),
+];
 
 const same = (value: number) => value;
 const middle = (_: unknown, day: number) => day + 0.5;

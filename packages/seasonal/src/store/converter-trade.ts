@@ -62,11 +62,7 @@ export function tryConverters(
       : { converterInW: powerW, capacityWh, converterOutW: sumAndPeak(flows.needWh).peak };
   };
 
-  const from = Math.min(mostW, Math.max(leastW, mostW * leastShare));
-  const rungs =
-    from < mostW
-      ? Array.from({ length: ladderSteps + 1 }, (_, step) => from * (mostW / from) ** (step / ladderSteps))
-      : [mostW];
+  const rungs = ladderOf(leastW, mostW);
   const closing: TradePoint[] = [];
   let belowW = 0;
   for (const powerW of rungs) {
@@ -100,6 +96,13 @@ export function tryConverters(
     }
     return best;
   }
+}
+
+/** Converter-in powers to try, W, each larger than the last by the same factor. */
+function ladderOf(leastW: number, mostW: number): number[] {
+  const from = Math.min(mostW, Math.max(leastW, mostW * leastShare));
+  if (!(from < mostW)) return [mostW];
+  return Array.from({ length: ladderSteps + 1 }, (_, step) => from * (mostW / from) ** (step / ladderSteps));
 }
 
 /** Points in order of power, without those that a smaller converter matches with as small a store. */

@@ -123,10 +123,7 @@ function march(
     const outLoss = drawn - given;
     const into = surplusWh[h]! + unmet;
     const outOf = demandWh[h]! + standbyWh[h]! + spilled + inLoss + outLoss + standingLoss;
-    const imbalance = into - outOf - (next - stored);
-    if (!(Math.abs(imbalance) <= closingTolerance * (into + outOf) + storedRounding * Math.max(stored, next))) {
-      throw new Error(`the store's ledger does not close in hour ${h}: ${imbalance} Wh are missing`);
-    }
+    mustClose(h, into, outOf, stored, next);
     stored = next;
     storedWh[h] = stored;
     takenWh[h] = taken;
@@ -147,18 +144,28 @@ function march(
     if (given > 0) totals.converterOutHours += given / Math.max(drawWh[h]! * efficiencyOut, leastOutWh);
     // Rounding of the efficiencies leaves parts of a trillionth unmet.
     if (unmet > 1e-9 * needWh[h]!) totals.unmetHours++;
-    if (stored > totals.fullestWh || h === 0) {
-      totals.fullestWh = stored;
-      totals.fullestHour = h;
-    }
-    if (stored < totals.emptiestWh || h === 0) {
-      totals.emptiestWh = stored;
-      totals.emptiestHour = h;
-    }
+    noteExtremes(totals, stored, h);
   }
   const drawnWh = totals.givenWh + totals.converterOutLossWh;
   totals.turnsPerYear = capacityWh > 0 ? drawnWh / capacityWh : 0;
   return { storedWh, takenWh, givenWh, unmetWh, spilledWh, startWh, totals };
+}
+
+function mustClose(h: number, into: number, outOf: number, before: number, after: number): void {
+  const imbalance = into - outOf - (after - before);
+  if (Math.abs(imbalance) <= closingTolerance * (into + outOf) + storedRounding * Math.max(before, after)) return;
+  throw new Error(`the store's ledger does not close in hour ${h}: ${imbalance} Wh are missing`);
+}
+
+function noteExtremes(totals: StoreTotals, stored: number, h: number): void {
+  if (stored > totals.fullestWh || h === 0) {
+    totals.fullestWh = stored;
+    totals.fullestHour = h;
+  }
+  if (stored < totals.emptiestWh || h === 0) {
+    totals.emptiestWh = stored;
+    totals.emptiestHour = h;
+  }
 }
 
 const emptyTotals = (startWh: number): StoreTotals => ({

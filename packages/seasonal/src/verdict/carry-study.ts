@@ -97,16 +97,10 @@ export function studyCarry(
   const ownKW = ratedKW(site);
   const needsHelp = demandKWh > noDemandKWh;
 
-  const years = new Map<number, ConverterYear>();
-  const yearAt = (scale: number): ConverterYear => {
-    const known = years.get(scale);
-    if (known) return known;
-    const year = needsHelp
-      ? converterInEnginePlace(withScaledArray(site, scale), asItIs, simulate)
-      : { ...balance, demandWh: new Float64Array(balance.demandWh.length), year: asItIs, powerW: 0 };
-    years.set(scale, year);
-    return year;
-  };
+  const yearAt = keptByScale((scale): ConverterYear => {
+    if (needsHelp) return converterInEnginePlace(withScaledArray(site, scale), asItIs, simulate);
+    return { ...balance, demandWh: new Float64Array(balance.demandWh.length), year: asItIs, powerW: 0 };
+  });
   const caseAt = (scale: number): ArrayCase => {
     const year = yearAt(scale);
     const size = sizeStore(year.surplusWh, year.demandWh, technology.technology, 0);
@@ -140,6 +134,16 @@ export function studyCarry(
     withStoreCost: costs && costOfDesignWithStore(site, costs, judged),
     rivals: needsHelp ? tryRivals(asItIs, simulate, costs) : [],
     yearsSimulated,
+  };
+}
+
+/** Each scale's year is simulated once. */
+function keptByScale(make: (scale: number) => ConverterYear): (scale: number) => ConverterYear {
+  const years = new Map<number, ConverterYear>();
+  return (scale) => {
+    const year = years.get(scale) ?? make(scale);
+    years.set(scale, year);
+    return year;
   };
 }
 

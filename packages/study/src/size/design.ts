@@ -144,12 +144,7 @@ export function sizeDesign(
     design: answer.sized,
     surer: best !== null && answer !== best ? best.sized : null,
     smaller: below.map(({ sized }) => sized),
-    snow: snowCovers([year])
-      ? {
-          design: snowTargets(answer.site, trial, question),
-          nextSmaller: below[0] ? snowTargets(below[0].site, trial, question) : null,
-        }
-      : null,
+    snow: snowCovers([year]) ? snowOf(answer, below[0], trial, question) : null,
     year,
     hand: handForYear(year, question.hand),
     question,
@@ -160,6 +155,17 @@ export function sizeDesign(
     tried: outcomes.map(({ sized }) => sized),
   };
 }
+
+/** How surely the answer and the next smaller one meet the targets if snow stays, or slides at once. */
+const snowOf = (
+  answer: Outcome,
+  nextSmaller: Outcome | undefined,
+  trial: ReturnType<typeof createTrial>,
+  question: SizeQuestion,
+): SizeAnswer['snow'] => ({
+  design: snowTargets(answer.site, trial, question),
+  nextSmaller: nextSmaller ? snowTargets(nextSmaller.site, trial, question) : null,
+});
 
 /** Designs that failed and are smaller than the best, the largest of them first; none where size is not what counts. */
 function smallerThan(best: Outcome, outcomes: readonly Outcome[], { least }: SizeQuestion): Outcome[] {

@@ -1,5 +1,6 @@
 import { readSection, type SiteFile } from '@wintergap/site';
 import { fraction, mapping, notNegative, number, positive, quantity, wholeNumber, word } from '@wintergap/site/fields';
+import type * as z from 'zod';
 import type { CommonYearsWish } from '../common/common-years.js';
 import { type DesignAxis, outermostFirst } from '../design/axis.js';
 import { gridSize } from '../design/grid.js';
@@ -97,19 +98,7 @@ export function readSize(site: SiteFile, asked: CommonYearsWish = {}): SizeQuest
       `${JSON.stringify(problem.value)} fits no design: ${problem.message}`,
     );
   }
-  const targets: Targets = {
-    ...(target.generatorHours !== undefined && { generatorHours: target.generatorHours }),
-    ...(target.fuel !== undefined && { fuelLitres: target.fuel }),
-    ...(target.darkHours !== undefined && { darkHours: target.darkHours }),
-    ...(target.autonomy !== undefined && { autonomyDays: target.autonomy / 24 }),
-  };
-  if (targetFigures(targets).length === 0) {
-    throw sectionError(
-      site,
-      ['size', 'target'],
-      'found no target, expected at least one of generatorHours, fuel, darkHours, autonomy',
-    );
-  }
+  const targets = targetsOf(site, target);
   const autonomyHours = hand.autonomy ?? target.autonomy;
   return {
     axes,
@@ -128,4 +117,22 @@ export function readSize(site: SiteFile, asked: CommonYearsWish = {}): SizeQuest
       margin: hand.margin,
     },
   };
+}
+
+/** The targets of the section, in the units they are judged in. */
+function targetsOf(site: SiteFile, target: z.output<typeof schema>['target']): Targets {
+  const targets: Targets = {
+    ...(target.generatorHours !== undefined && { generatorHours: target.generatorHours }),
+    ...(target.fuel !== undefined && { fuelLitres: target.fuel }),
+    ...(target.darkHours !== undefined && { darkHours: target.darkHours }),
+    ...(target.autonomy !== undefined && { autonomyDays: target.autonomy / 24 }),
+  };
+  if (targetFigures(targets).length === 0) {
+    throw sectionError(
+      site,
+      ['size', 'target'],
+      'found no target, expected at least one of generatorHours, fuel, darkHours, autonomy',
+    );
+  }
+  return targets;
 }

@@ -58,27 +58,10 @@ export function makeYear(means: MonthlyMeans, place: MadePlace, settings: MakeYe
   const ceilingOfDay = daySums(ceiling);
   const { spread = 0 } = settings;
   mustLie('spread', spread, 0, 3);
-  const monthSums = spreadMonths(
-    wantedMonthSums(means, outsideOfDay, ceilingOfDay, notices),
-    ceilingOfDay,
-    spread,
-    new RandomStream(seed, 6),
-  );
-  const monthClearness = monthSums.map((sum, m) => {
-    const most = sumOfMonth(outsideOfDay, m);
-    return most > 0 ? Math.min(1, sum / most) : 0;
-  });
-
-  const clearness = wanderingClearness(monthClearness, monthOfEachDay, new RandomStream(seed, 1));
-  const sumOfDay = clearness.map((K, day) => K * outsideOfDay[day]!);
-  const mostOfDay = ceilingOfDay.map((most) => most * mostOfDayCeiling);
-  for (let m = 0; m < 12; m++) {
-    const { fromDay, toDay } = monthSpan(m);
-    restoreSum(sumOfDay, mostOfDay, fromDay, toDay, monthSums[m]!);
-  }
-  for (let day = 0; day < daysPerYear; day++)
-    clearness[day] = outsideOfDay[day]! > 0 ? sumOfDay[day]! / outsideOfDay[day]! : 0;
-
+  const usualSums = wantedMonthSums(means, outsideOfDay, ceilingOfDay, notices);
+  const monthSums = spreadMonths(usualSums, ceilingOfDay, spread, new RandomStream(seed, 6));
+  const days = daysOfMonths(monthSums, outsideOfDay, ceilingOfDay, new RandomStream(seed, 1));
+  const { monthClearness, clearness, sumOfDay } = days;
   const solarNoonH = 12 + place.utcOffsetH - place.longitudeDeg / 15;
   const ghiWm2 =
     settings.hours === 'smooth'
@@ -86,13 +69,10 @@ export function makeYear(means: MonthlyMeans, place: MadePlace, settings: MakeYe
       : scatteredHours(sumOfDay, sun, outside, ceiling, new RandomStream(seed, 2));
   const { dniWm2, dhiWm2 } = splitGlobal(ghiWm2, sun);
 
-  const { dailyExtremes } = means;
   const airC = wanderingTemperature(
     {
       meanC: means.airC,
-      swingK: monthClearness.map((K, m) =>
-        dailyExtremes ? dailyExtremes.maxC[m]! - dailyExtremes.minC[m]! : swingFromClearness(K),
-      ),
+      swingK: swingOfMonths(means, monthClearness),
       clearness,
       extraterrestrialKWh: outsideOfDay.map((wh) => wh / 1000),
       monthOfDay: monthOfEachDay,
@@ -100,14 +80,7 @@ export function makeYear(means: MonthlyMeans, place: MadePlace, settings: MakeYe
     },
     new RandomStream(seed, 3),
   );
-  notices.push({
-    code: 'made-year',
-    level: 'note',
-    text:
-      spread > 0
-        ? 'made from twelve monthly means: months differ from them as much as measured ones of another place'
-        : 'made from twelve monthly means: ordinary months by construction, so no bad winter is in it',
-  });
+  notices.push(madeNotice(spread));
   return {
     source: `made from monthly means, seed ${seed}${spread > 0 ? `, spread ${spread}` : ''}`,
     kind: 'made',
@@ -129,16 +102,49 @@ export function makeYear(means: MonthlyMeans, place: MadePlace, settings: MakeYe
   };
 }
 
+/** Clearness and global irradiation, Wh/m2, of days that have the sums of their months. */
+function daysOfMonths(
+  monthSums: readonly number[],
+  outsideOfDay: Float64Array,
+  ceilingOfDay: Float64Array,
+  random: RandomStream,
+): { monthClearness: number[]; clearness: Float64Array; sumOfDay: Float64Array } {
+  const monthClearness = monthSums.map((sum, m) => {
+    const most = sumOfMonth(outsideOfDay, m);
+    return most > 0 ? Math.min(1, sum / most) : 0;
+  });
+  const clearness = wanderingClearness(monthClearness, monthOfEachDay, random);
+  const sumOfDay = clearness.map((K, day) => K * outsideOfDay[day]!);
+  const mostOfDay = ceilingOfDay.map((most) => most * mostOfDayCeiling);
+  for (let m = 0; m < 12; m++) {
+    const { fromDay, toDay } = monthSpan(m);
+    restoreSum(sumOfDay, mostOfDay, fromDay, toDay, monthSums[m]!);
+  }
+  for (let day = 0; day < daysPerYear; day++)
+    clearness[day] = outsideOfDay[day]! > 0 ? sumOfDay[day]! / outsideOfDay[day]! : 0;
+  return { monthClearness, clearness, sumOfDay };
+}
+
+/** Mean swing of the air between a day's lowest and highest, K: the table's, or from the month's clearness. */
+const swingOfMonths = ({ dailyExtremes }: MonthlyMeans, monthClearness: readonly number[]): number[] =>
+  monthClearness.map((K, m) =>
+    dailyExtremes ? dailyExtremes.maxC[m]! - dailyExtremes.minC[m]! : swingFromClearness(K),
+  );
+
+const madeNotice = (spread: number): Notice => ({
+  code: 'made-year',
+  level: 'note',
+  text:
+    spread > 0
+      ? 'made from twelve monthly means: months differ from them as much as measured ones of another place'
+      : 'made from twelve monthly means: ordinary months by construction, so no bad winter is in it',
+});
+
 function checkPlace(place: MadePlace): void {
-  const within = (what: string, value: number, lowest: number, highest: number): void => {
-    if (!(value >= lowest && value <= highest)) {
-      throw new OutOfRangeError(`${what} must be ${lowest} to ${highest}, got ${value}`);
-    }
-  };
-  within('latitudeDeg', place.latitudeDeg, -90, 90);
-  within('longitudeDeg', place.longitudeDeg, -180, 180);
-  within('utcOffsetH', place.utcOffsetH, -14, 14);
-  within('elevationM', place.elevationM ?? 0, -450, 6000);
+  mustLie('latitudeDeg', place.latitudeDeg, -90, 90);
+  mustLie('longitudeDeg', place.longitudeDeg, -180, 180);
+  mustLie('utcOffsetH', place.utcOffsetH, -14, 14);
+  mustLie('elevationM', place.elevationM ?? 0, -450, 6000);
 }
 
 function daySums(hours: Float64Array): Float64Array {

@@ -3,7 +3,7 @@ import { monthMeans, smoothThroughMonths } from '../make/monthly-smooth.js';
 import { checkSeed, RandomStream } from '../make/random.js';
 import type { MonthSpread } from '../spread.js';
 import type { Notice, WeatherYear } from '../weather-year.js';
-import { drawDays } from './draw-days.js';
+import { type DrawnDays, drawDays } from './draw-days.js';
 import { exchangeDays } from './exchange-days.js';
 import { createMonthTargets } from './month-targets.js';
 import { joinedSnow } from './snow.js';
@@ -63,35 +63,28 @@ export function createResampler(sources: readonly WeatherYear[], settings: Resam
   const targets =
     sun.clearDays && createMonthTargets(window, sumOf, sun.clearDays, times ?? 1, sources.some(isTypical));
 
+  /** Which day of which source each day is, the months brought to their wanted sums. */
+  const daysOf = (yearIndex: number): DrawnDays => {
+    const drawn = drawDays(window, new RandomStream(seed, 11, yearIndex));
+    if (!targets) return drawn;
+    const wanted = targets.draw(drawn, new RandomStream(seed, 12, yearIndex));
+    const random = new RandomStream(seed, 13, yearIndex);
+    for (let m = 0; m < 12; m++) {
+      exchangeDays(drawn, window, monthStartHour[m]! / 24, monthStartHour[m + 1]! / 24, wanted[m]!, sumOf, random);
+    }
+    return drawn;
+  };
   const yearOf = (yearIndex: number): WeatherYear => {
     if (!Number.isInteger(yearIndex) || yearIndex < 0 || yearIndex > 0xffffffff) {
       throw new OutOfRangeError(`yearIndex must be a whole number from 0, got ${yearIndex}`);
     }
-    const drawn = drawDays(window, new RandomStream(seed, 11, yearIndex));
-    if (targets) {
-      const wanted = targets.draw(drawn, new RandomStream(seed, 12, yearIndex));
-      const random = new RandomStream(seed, 13, yearIndex);
-      for (let m = 0; m < 12; m++) {
-        exchangeDays(drawn, window, monthStartHour[m]! / 24, monthStartHour[m + 1]! / 24, wanted[m]!, sumOf, random);
-      }
-    }
-    const { fromYear, fromDay } = drawn;
+    const { fromYear, fromDay } = daysOf(yearIndex);
     const year = {
       ghiWm2: new Float64Array(hoursPerYear),
       dniWm2: new Float64Array(hoursPerYear),
       dhiWm2: new Float64Array(hoursPerYear),
     };
-    const airC = new Float64Array(hoursPerYear);
-    for (let day = 0; day < daysPerYear; day++) {
-      const source = sources[fromYear[day]!]!;
-      const season = seasons[fromYear[day]!]!;
-      const from = fromDay[day]! * 24;
-      sun.moveDay(source, fromDay[day]!, year, day);
-      for (let i = 0; i < 24; i++) {
-        const h = day * 24 + i;
-        airC[h] = source.airC[from + i]! - season[from + i]! + season[h]!;
-      }
-    }
+    for (const [day, from] of fromDay.entries()) sun.moveDay(sources[fromYear[day]!]!, from, year, day);
     const column = (pick: (source: WeatherYear) => Float64Array | null): Float64Array | null =>
       moved(sources, pick, fromYear, fromDay);
     return {
@@ -99,7 +92,7 @@ export function createResampler(sources: readonly WeatherYear[], settings: Resam
       kind: 'made',
       place: { ...place },
       ...year,
-      airC,
+      airC: movedAir(sources, seasons, fromYear, fromDay),
       windMs: column((source) => source.windMs)!,
       snowDepthM: joinedSnow(sources, fromYear, fromDay),
       precipitationMm: column((source) => source.precipitationMm),
@@ -111,6 +104,26 @@ export function createResampler(sources: readonly WeatherYear[], settings: Resam
     };
   };
   return { yearOf, spread: targets?.spread ?? null };
+}
+
+/** Air that is as far from its season where it comes to as where it came from, degC. */
+function movedAir(
+  sources: readonly WeatherYear[],
+  seasons: readonly Float64Array[],
+  fromYear: Uint16Array,
+  fromDay: Uint16Array,
+): Float64Array {
+  const airC = new Float64Array(hoursPerYear);
+  for (let day = 0; day < daysPerYear; day++) {
+    const source = sources[fromYear[day]!]!;
+    const season = seasons[fromYear[day]!]!;
+    const from = fromDay[day]! * 24;
+    for (let i = 0; i < 24; i++) {
+      const h = day * 24 + i;
+      airC[h] = source.airC[from + i]! - season[from + i]! + season[h]!;
+    }
+  }
+  return airC;
 }
 
 /** One year of `createResampler`. */

@@ -1,4 +1,5 @@
 import { daysPerYear, hoursPerYear } from '@wintergap/ground';
+import type { SunYear } from '@wintergap/irradiance';
 import { clearestSky, extraterrestrialHorizontal } from '../../make/ceiling.js';
 import { scatteredHours } from '../../make/hours.js';
 import { RandomStream } from '../../make/random.js';
@@ -36,7 +37,7 @@ export function daysToHours(days: HourColumns, place: WeatherPlace): HourColumns
   const columns = new Map<ColumnName, Float64Array>();
   const ghiOfDay = daily(days, 'ghi');
   const clearness = Float64Array.from({ length: daysPerYear }, (_, day) => ghiOfDay[day]! / sumOfDay(outside, day));
-  columns.set('ghi', brightness(ghiOfDay, days.firstYear));
+  columns.set('ghi', hoursOfSums(ghiOfDay, sun, outside, place.elevationM ?? 0, days.firstYear));
   const air = hourlyAir(days, clearness, 12 + where.utcOffsetH - where.longitudeDeg / 15);
   if (air) columns.set('air', air);
   for (const name of ['wind', 'relative humidity', 'pressure'] as const) {
@@ -64,28 +65,34 @@ export function daysToHours(days: HourColumns, place: WeatherPlace): HourColumns
     rows: days.rows * 24,
     leapRows: days.leapRows * 24,
     lineOfHour: Int32Array.from({ length: hoursPerYear }, (_, h) => days.lineOfHour[h - (h % 24)]!),
-    notices: [
-      ...days.notices,
-      {
-        code: 'hours-from-days',
-        level: 'note',
-        text: 'the file has sums and means of days; each day keeps its sum, its hours are made (Aguiar and Collares-Pereira 1992)',
-        rows: hoursPerYear,
-      },
-    ],
+    notices: [...days.notices, madeHours],
   };
+}
 
-  function brightness(sums: Float64Array, year: number): Float64Array {
-    const ceiling = clearestSky(sun, place.elevationM ?? 0);
-    for (let day = 0; day < daysPerYear; day++) {
-      const raise = sums[day]! / (mostOfCeiling * sumOfDay(ceiling, day));
-      if (raise > 1 && Number.isFinite(raise)) for (let h = day * 24; h < day * 24 + 24; h++) ceiling[h]! *= raise;
-    }
-    const known = sums.map((sum) => (Number.isNaN(sum) ? 0 : sum));
-    const hours = scatteredHours(known, sun, outside, ceiling, new RandomStream(cloudSeed + year, 2));
-    for (let h = 0; h < hoursPerYear; h++) if (Number.isNaN(sums[Math.floor(h / 24)]!)) hours[h] = Number.NaN;
-    return hours;
+const madeHours: HourColumns['notices'][number] = {
+  code: 'hours-from-days',
+  level: 'note',
+  text: 'the file has sums and means of days; each day keeps its sum, its hours are made (Aguiar and Collares-Pereira 1992)',
+  rows: hoursPerYear,
+};
+
+/** Hours of global irradiance that have the sums of their days; a day brighter than the clearest sky raises its ceiling. */
+function hoursOfSums(
+  sums: Float64Array,
+  sun: SunYear,
+  outside: Float64Array,
+  elevationM: number,
+  year: number,
+): Float64Array {
+  const ceiling = clearestSky(sun, elevationM);
+  for (let day = 0; day < daysPerYear; day++) {
+    const raise = sums[day]! / (mostOfCeiling * sumOfDay(ceiling, day));
+    if (raise > 1 && Number.isFinite(raise)) for (let h = day * 24; h < day * 24 + 24; h++) ceiling[h]! *= raise;
   }
+  const known = sums.map((sum) => (Number.isNaN(sum) ? 0 : sum));
+  const hours = scatteredHours(known, sun, outside, ceiling, new RandomStream(cloudSeed + year, 2));
+  for (let h = 0; h < hoursPerYear; h++) if (Number.isNaN(sums[Math.floor(h / 24)]!)) hours[h] = Number.NaN;
+  return hours;
 }
 
 /** Rounds in which the course between noons is moved until the days have their means. */

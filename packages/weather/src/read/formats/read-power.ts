@@ -2,7 +2,7 @@ import { hoursPerYear } from '@wintergap/ground';
 import { parseQuantity } from '@wintergap/quantity';
 import { WeatherError } from '../../weather-error.js';
 import type { WeatherPlace } from '../../weather-year.js';
-import { type ColumnName, claimHour, createHourColumns, notANumber } from '../hour-columns.js';
+import { type ColumnName, claimHour, createHourColumns, type HourColumns, notANumber } from '../hour-columns.js';
 import { isPlaceholder } from '../mend/placeholders.js';
 import type { Intake, YearShelf } from '../year-shelf.js';
 import { placeNumber } from './place-number.js';
@@ -89,16 +89,9 @@ export function readPower(text: string, source: string, site: WeatherPlace, inta
   const wantedOffsetH = site.utcOffsetH ?? Math.round(hours.place.longitudeDeg! / 15);
   const moveH = isDaily ? 0 : Math.round(wantedOffsetH - fileOffsetH);
   hours.place.utcOffsetH = isDaily ? wantedOffsetH : fileOffsetH + moveH;
-  const unused = names.filter((name) => !(name in parameters) && !/^(YEAR|MO|DY|HR|DOY)$/.test(name));
-  if (unused.length > 0) {
-    hours.notices.push({ code: 'columns-ignored', level: 'note', text: `columns not used: ${unused.join(', ')}` });
-  }
-  if (moveH !== 0) {
-    const zone = fileOffsetH === 0 ? 'UTC' : `UTC${fileOffsetH > 0 ? '+' : ''}${fileOffsetH}`;
-    hours.notices.push({ code: 'moved-to-zone', level: 'note', text: `hours of ${zone} were moved by ${moveH} h` });
-  }
+  noteReading(hours, names, fileOffsetH, moveH);
   const shelf = intake.start(hours);
-  const when = { year: at('YEAR'), month: at('MO'), day: at('DY'), hour: at('HR'), dayOfYear: at('DOY') };
+  const when: DateColumns = { year: at('YEAR'), month: at('MO'), day: at('DY'), hour: at('HR'), dayOfYear: at('DOY') };
   const missing = missingCode(head);
   for (let r = headEnd + 2; r < lines.length; r++) {
     const row = lines[r]!.split(',');
@@ -106,13 +99,8 @@ export function readPower(text: string, source: string, site: WeatherPlace, inta
     if (row.length !== names.length) {
       throw new WeatherError(source, r + 1, `${row.length} fields, expected ${names.length} as in the headings`);
     }
-    // The month that a day of the year is in is left to the calendar of the machine's clock, in UTC.
     const year = Number(row[when.year]);
-    const hour = isDaily ? 0 : Number(row[when.hour]) + moveH;
-    const date =
-      when.dayOfYear >= 0
-        ? new Date(Date.UTC(year, 0, Number(row[when.dayOfYear]), hour))
-        : new Date(Date.UTC(year, Number(row[when.month]) - 1, Number(row[when.day]), hour));
+    const date = dateOf(row, when, moveH);
     if (Number.isNaN(date.getTime())) {
       throw new WeatherError(source, r + 1, `"${row.slice(0, 4).join()}" is no date`);
     }
@@ -129,6 +117,36 @@ export function readPower(text: string, source: string, site: WeatherPlace, inta
   }
   noteModelled(shelf);
   return shelf;
+}
+
+/** Which column holds which part of a row's date; -1 for none. */
+interface DateColumns {
+  year: number;
+  month: number;
+  day: number;
+  hour: number;
+  dayOfYear: number;
+}
+
+/** When the hour or day of a row begins; the month of a day of the year is left to the machine's calendar, in UTC. */
+function dateOf(row: readonly string[], at: DateColumns, moveH: number): Date {
+  const year = Number(row[at.year]);
+  const hour = at.hour < 0 ? 0 : Number(row[at.hour]) + moveH;
+  return at.dayOfYear >= 0
+    ? new Date(Date.UTC(year, 0, Number(row[at.dayOfYear]), hour))
+    : new Date(Date.UTC(year, Number(row[at.month]) - 1, Number(row[at.day]), hour));
+}
+
+/** Says which columns were not used, and by how much hours were moved. */
+function noteReading({ notices }: HourColumns, names: readonly string[], fileOffsetH: number, moveH: number): void {
+  const unused = names.filter((name) => !(name in parameters) && !/^(YEAR|MO|DY|HR|DOY)$/.test(name));
+  if (unused.length > 0) {
+    notices.push({ code: 'columns-ignored', level: 'note', text: `columns not used: ${unused.join(', ')}` });
+  }
+  if (moveH !== 0) {
+    const zone = fileOffsetH === 0 ? 'UTC' : `UTC${fileOffsetH > 0 ? '+' : ''}${fileOffsetH}`;
+    notices.push({ code: 'moved-to-zone', level: 'note', text: `hours of ${zone} were moved by ${moveH} h` });
+  }
 }
 
 /** The factor that the unit in the head asks for. */

@@ -21,17 +21,7 @@ export function readTable(text: string, source: string, intake: Intake = oneStan
   let headingRow = 0;
   while (headingRow < rows.count && isRemark(rows.at(headingRow))) headingRow++;
   const headings = headingRow < rows.count ? readHeadings(rows.at(headingRow), source, headingRow + 1) : [];
-  const columns = headings.flatMap((heading, at) => (heading.kind === 'column' ? [{ ...heading, at }] : []));
-  if (columns.length === 0) {
-    throw new WeatherError(
-      source,
-      Math.min(headingRow + 1, rows.count),
-      'not an EPW file, a TMY3 file or a table with headings such as time, ghi [W/m2], air [degC]',
-    );
-  }
-  const twice = columns.find((column, i) => columns.findIndex((other) => other.name === column.name) < i);
-  if (twice) throw new WeatherError(source, headingRow + 1, `two columns are ${twice.name}`);
-
+  const columns = columnsOf(headings, source, Math.min(headingRow + 1, rows.count));
   const hours = createHourColumns(
     source,
     'table',
@@ -85,6 +75,23 @@ export function readTable(text: string, source: string, intake: Intake = oneStan
   }
   return shelf;
 }
+
+/** The columns of values, each with its place in a row. */
+function columnsOf(headings: readonly TableHeading[], source: string, line: number): PlacedColumn[] {
+  const columns = headings.flatMap((heading, at) => (heading.kind === 'column' ? [{ ...heading, at }] : []));
+  if (columns.length === 0) {
+    throw new WeatherError(
+      source,
+      line,
+      'not an EPW file, a TMY3 file or a table with headings such as time, ghi [W/m2], air [degC]',
+    );
+  }
+  const twice = columns.find((column, i) => columns.findIndex((other) => other.name === column.name) < i);
+  if (twice) throw new WeatherError(source, line, `two columns are ${twice.name}`);
+  return columns;
+}
+
+type PlacedColumn = Extract<TableHeading, { kind: 'column' }> & { at: number };
 
 /** The separator that stands most often in the first line that is neither blank nor a comment. */
 function delimiterOf(text: string): string {

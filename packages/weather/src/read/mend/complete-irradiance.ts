@@ -58,24 +58,28 @@ export function completeIrradiance(hours: HourColumns, place: WeatherPlace): 'fi
     } else continue;
     derived++;
   }
-  if (toSplit.length > 0) {
-    splitHours(toSplit, ghi, dni, dhi, sun);
-    hours.notices.push({
+  if (toSplit.length > 0) splitHours(toSplit, ghi, dni, dhi, sun);
+  noteWorkedOut(hours, toSplit.length, derived);
+  return toSplit.length > daylight / 2 ? 'erbs' : 'file';
+}
+
+function noteWorkedOut({ notices }: HourColumns, split: number, derived: number): void {
+  if (split > 0) {
+    notices.push({
       code: 'split-by-erbs',
       level: 'note',
-      text: `beam and diffuse of ${toSplit.length} daylight hours were split from the global irradiance (Erbs, Klein and Duffie 1982)`,
-      rows: toSplit.length,
+      text: `beam and diffuse of ${split} daylight hours were split from the global irradiance (Erbs, Klein and Duffie 1982)`,
+      rows: split,
     });
   }
   if (derived > 0) {
-    hours.notices.push({
+    notices.push({
       code: 'third-from-two',
       level: 'note',
       text: `in ${derived} daylight hours the third of global, beam and diffuse was worked out from the other two`,
       rows: derived,
     });
   }
-  return toSplit.length > daylight / 2 ? 'erbs' : 'file';
 }
 
 /** Beam and diffuse of some hours from their global irradiance. */
