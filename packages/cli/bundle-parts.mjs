@@ -2,6 +2,7 @@
 // need no other package where they are installed.
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { editorSchema } from './dist/editor-schema.js';
 
 export const root = join(import.meta.dirname, '../..');
 export const { version } = JSON.parse(readFileSync(join(import.meta.dirname, 'package.json'), 'utf8'));
@@ -64,4 +65,10 @@ export const withVersion = changed(
 /** A library that is loaded late is to be in the bundle all the same. */
 export const withUnits = changed(/packages\/quantity\/(src|dist)\/compound-unit\.[jt]s$/, (text) =>
   text.replace("createRequire(import.meta.url)('js-quantities')", "require('js-quantities')"),
+);
+
+/** Made from the schemas of all rooms, which `start` has no need to load. */
+export const withEditorSchema = changed(
+  /packages\/cli\/(src|dist)\/editor-schema\.[jt]s$/,
+  () => `export const editorSchema = () => ${JSON.stringify(editorSchema())};`,
 );

@@ -3,7 +3,17 @@
 import { existsSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'esbuild';
-import { common, olderForm, root, threadStart, withUnits, withVersion, workers } from './bundle-parts.mjs';
+import {
+  common,
+  olderForm,
+  root,
+  threadStart,
+  withEditorSchema,
+  withUnits,
+  withVersion,
+  workers,
+} from './bundle-parts.mjs';
+import { editorSchema } from './dist/editor-schema.js';
 import { licencesOf } from './third-party.mjs';
 
 // Made beside the old one and put in its place at the end: a program that is running meets no half-made folder.
@@ -17,9 +27,10 @@ const { metafile } = await build({
   entryNames: '[name]',
   splitting: true,
   banner: { js: olderForm },
-  plugins: [withVersion, withUnits],
+  plugins: [withVersion, withUnits, withEditorSchema],
   metafile: true,
 });
 writeFileSync(join(made, 'LICENSES.txt'), licencesOf(metafile));
+writeFileSync(join(made, 'wintergap.schema.json'), editorSchema());
 rmSync(place, { recursive: true, force: true });
 renameSync(made, place);

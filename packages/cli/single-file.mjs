@@ -2,7 +2,17 @@
 import { readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { build } from 'esbuild';
-import { changed, common, olderForm, root, threadStart, withUnits, withVersion, workers } from './bundle-parts.mjs';
+import {
+  changed,
+  common,
+  olderForm,
+  root,
+  threadStart,
+  withEditorSchema,
+  withUnits,
+  withVersion,
+  workers,
+} from './bundle-parts.mjs';
 
 const cases = workers.map((path) => `'${basename(path, '.ts')}.js': () => import('./${path}')`);
 
@@ -47,7 +57,7 @@ export async function buildSingleFile(outfile) {
     stdin: { contents: entry, resolveDir: root, loader: 'js' },
     outfile,
     banner: { js: `#!/usr/bin/env node\n${olderForm} const __filename = __pathOf(import.meta.url);` },
-    plugins: [withVersion, withUnits, ...inOneFile],
+    plugins: [withVersion, withUnits, withEditorSchema, ...inOneFile],
     metafile: true,
   });
   return metafile;

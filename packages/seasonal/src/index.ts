@@ -1,6 +1,6 @@
 export { billOf, costsFor, labelledKWh, ratedKW } from './cost/bill.js';
 export { meanCost, type UnlikeThings, unlikeThings } from './cost/cost-difference.js';
-export { type Costs, type EngineCosts, readCosts, type StoreCosts } from './cost/costs-section.js';
+export { type Costs, costsSection, type EngineCosts, readCosts, type StoreCosts } from './cost/costs-section.js';
 export { type DesignCost, lifeCycleOfDesign, lifeCycleOfYear, type UnpricedThing } from './cost/design-cost.js';
 export type { EnginePrices, EngineYear, StudyTerms } from './cost/engine-cost.js';
 export { type CostPlan, type LifeCycleCost, lifeCycleCost } from './cost/life-cycle-cost.js';
@@ -16,7 +16,13 @@ export { type SequentPeak, sequentPeak } from './store/sequent-peak.js';
 export { type StoreSize, sizeStore } from './store/size-store.js';
 export type { ClosingArray, ScaledYear } from './store/smallest-closing-array.js';
 export { carryCautions } from './verdict/carry-cautions.js';
-export type { CarrySettings, CarryStore, Idling, NamedTechnology } from './verdict/carry-section.js';
+export {
+  type CarrySettings,
+  type CarryStore,
+  carrySection,
+  type Idling,
+  type NamedTechnology,
+} from './verdict/carry-section.js';
 export { type ArrayCase, type CarryStudy, studyCarry } from './verdict/carry-study.js';
 export { carrySummary, type StoreFigures, storeFigures } from './verdict/carry-summary.js';
 export { carryVerdict } from './verdict/carry-verdict.js';

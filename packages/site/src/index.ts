@@ -1,11 +1,14 @@
 export { bankSettings } from './bank-of-site.js';
 export { changedDesign } from './changed-design.js';
+export { type NamesInFile, namesInFile } from './document/names-in-file.js';
 export { firstWeekday, type Site, type SiteOrigin, siteError } from './document/origin.js';
 export { locate } from './document/site-document.js';
 export { SiteError, type SiteProblem } from './document/site-problem.js';
+export { siteJsonSchema } from './editor/json-schema.js';
+export type { JsonSchema } from './editor/schema-form.js';
 export { fromSite } from './from-site.js';
 export { inputFiles } from './input-files.js';
-export { designOf, loadSite, parseSite, type SiteFile, siteJsonSchema } from './load-site.js';
+export { designOf, loadSite, parseSite, type SiteFile } from './load-site.js';
 export { mountOf } from './mount-of-site.js';
 export type { NamedFile } from './named-file.js';
 export { readSection } from './read-section.js';

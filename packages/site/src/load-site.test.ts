@@ -5,7 +5,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { changedDesign } from './changed-design.js';
 import { SiteError } from './document/site-problem.js';
-import { designOf, loadSite, parseSite, siteJsonSchema } from './load-site.js';
+import { siteJsonSchema } from './editor/json-schema.js';
+import { designOf, loadSite, parseSite } from './load-site.js';
 
 const example = readFileSync(new URL('../../../examples/kettle-pond.yaml', import.meta.url), 'utf8');
 

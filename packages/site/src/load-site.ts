@@ -1,5 +1,4 @@
 import { InputFileError, readInputText } from '@wintergap/ground';
-import * as z from 'zod';
 import { nearestHint } from './document/nearest-word.js';
 import { fromOrigin, type Site } from './document/origin.js';
 import { valueProblems } from './document/schema-issues.js';
@@ -147,9 +146,4 @@ function check(design: unknown, document: SiteDocument, within: string[], proble
     problems.push({ ...locate(document, [...within, ...path]), path: pathText([...within, ...path]), message });
   }
   return null;
-}
-
-/** The site file's JSON Schema, for completion in an editor. */
-export function siteJsonSchema(): unknown {
-  return z.toJSONSchema(siteSchema, { io: 'input', unrepresentable: 'any' });
 }

@@ -27,7 +27,7 @@ export { type OutlookTask, type OutlookWeather, type OutlookWish, outlookWeather
 export { type Rerun, rerunOf } from './rerun.js';
 export { type SizeAnswer, type SizedDesign, sizeDesign } from './size/design.js';
 export type { Candidate, SearchResult, Tried } from './size/search.js';
-export { readSize, type SizeQuestion } from './size/section.js';
+export { readSize, type SizeQuestion, sizeSection } from './size/section.js';
 export type { SnowTargets } from './size/snow-targets.js';
 export { type Miss, missesOf, type TargetFigure, type Targets, type TargetValues } from './size/targets.js';
 export { BestDesigns, type Ranking, type SweepSummary } from './sweep/best.js';
@@ -48,6 +48,7 @@ export {
   sweepResults,
 } from './sweep/row.js';
 export { runSweep } from './sweep/run.js';
+export { sweepSection } from './sweep/section.js';
 export { type BestTilts, bestTilts, type TiltAim, type TiltChoice } from './tilt/best-tilts.js';
 export type { EngineTilts, TiltSpan, TriedTilt } from './tilt/engine-tilts.js';
 export type { CabinetChoice } from './weigh/cabinet-weights.js';

@@ -7,6 +7,7 @@ import {
   number,
   quantity,
   readElsewhere,
+  type Schema,
   wholeNumber,
   word,
 } from '@wintergap/site/fields';
@@ -92,6 +93,9 @@ const schema = mapping({
     other: price.optional(),
   }).optional(),
 });
+
+/** How the `costs` key of a site file is written. */
+export const costsSection: Schema = schema;
 
 const inYears = (hours: number | undefined): number | null => (hours === undefined ? null : hours / hoursPerYear);
 

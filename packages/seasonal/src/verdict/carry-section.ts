@@ -1,5 +1,5 @@
 import { readSection, type SiteFile } from '@wintergap/site';
-import { fraction, mapping, notNegative, number, quantity, word } from '@wintergap/site/fields';
+import { fraction, mapping, notNegative, number, quantity, type Schema, word } from '@wintergap/site/fields';
 import { type HydrogenChain, type HydrogenKeeping, hydrogenRange, hydrogenTechnology } from '../store/hydrogen.js';
 import type { StoreTechnology } from '../store/seasonal-store.js';
 
@@ -64,6 +64,9 @@ const schema = mapping({
   store: word(['hydrogen']).or(ownStore).optional(),
   largestArray: number(1, 100, 'a multiple of this array').optional(),
 });
+
+/** How the `carry` key of a site file is written. */
+export const carrySection: Schema = schema;
 
 const plainHydrogen = {
   kind: 'hydrogen',

@@ -3,6 +3,10 @@ import { type Dimension, parseQuantity, QuantityError } from '@wintergap/quantit
 import * as z from 'zod';
 import { nearestHint } from '../document/nearest-word.js';
 import { wordHint } from '../document/trade-words.js';
+import { withFacts } from './field-facts.js';
+
+/** What reads a part of the site file. */
+export type Schema = z.ZodType;
 
 /** Allowed range of a field, in the unit the quantity is turned into. */
 interface Range {
@@ -35,7 +39,7 @@ const within = (value: number, { min = -Infinity, max = Infinity }: Range) => va
 
 /** A unit-bearing text such as `18 ft`, as a number in the canonical unit of its dimension. */
 export function quantity(dimension: Dimension, range?: Range) {
-  return z
+  const field = z
     .union([z.string(), z.number()], {
       error: () => `expected ${/^[aeiou]/.test(dimension) ? 'an' : 'a'} ${dimension} with its unit`,
     })
@@ -50,6 +54,7 @@ export function quantity(dimension: Dimension, range?: Range) {
       }
       return z.NEVER;
     });
+  return withFacts(field, { kind: 'quantity', dimension, range: range?.say ?? null });
 }
 
 /** A share between 0 and 1, written `0.85` or `85 %`. */
@@ -59,43 +64,49 @@ export const fraction = (range: Range = { min: 0, max: 1, say: '0 to 1, or 0 % t
 /** A bare number between two limits. */
 export function number(min: number, max: number, what: string) {
   const say = `expected ${what} as a bare number from ${min} to ${max}`;
-  return z
+  const field = z
     .number({ error: (issue) => `found ${found(issue.input)}, ${say}${decimalComma(issue.input)}` })
     .refine((value) => value >= min && value <= max, {
       error: (issue) => `found ${found(issue.input)}, ${say}`,
     });
+  return withFacts(field, { kind: 'number', min, max, whole: false });
 }
 
 /** A whole number between two limits. */
 export function wholeNumber(min: number, max: number, what: string) {
-  return number(min, max, what).refine(Number.isInteger, {
+  const field = number(min, max, what).refine(Number.isInteger, {
     error: (issue) => `found ${found(issue.input)}, expected ${what} as a whole number`,
   });
+  return withFacts(field, { kind: 'number', min, max, whole: true });
 }
 
 export const tilt = number(0, 90, 'a tilt in degrees from horizontal');
 const azimuthDeg = number(0, 360, 'an azimuth in degrees clockwise from north (south is 180)');
 
 /** An azimuth in degrees clockwise from north, or a point of the compass such as `south` or `SSE`. */
-export const azimuth = z
-  .preprocess((input) => (typeof input === 'string' ? (azimuthOfWord(input) ?? input) : input), azimuthDeg)
-  .meta({ description: 'degrees clockwise from north, or a point of the compass' });
+export const azimuth = withFacts(
+  z.preprocess((input) => (typeof input === 'string' ? (azimuthOfWord(input) ?? input) : input), azimuthDeg),
+  { kind: 'azimuth' },
+);
 
 /** A key whose value is read and checked elsewhere. */
 export const readElsewhere = z.unknown().optional();
 
 /** An `MM-DD` date, as the day of the year from 0 for 1 January. */
-export const date = z
-  .string({ error: (issue) => `found ${found(issue.input)}, expected a date as MM-DD, such as 10-01` })
-  .transform((text, context) => {
-    const day = dayOfDate(text);
-    if (day !== null) return day;
-    context.addIssue({
-      code: 'custom',
-      message: `found "${shortened(text)}", expected a date as MM-DD, such as 10-01`,
-    });
-    return z.NEVER;
-  });
+export const date = withFacts(
+  z
+    .string({ error: (issue) => `found ${found(issue.input)}, expected a date as MM-DD, such as 10-01` })
+    .transform((text, context) => {
+      const day = dayOfDate(text);
+      if (day !== null) return day;
+      context.addIssue({
+        code: 'custom',
+        message: `found "${shortened(text)}", expected a date as MM-DD, such as 10-01`,
+      });
+      return z.NEVER;
+    }),
+  { kind: 'date' },
+);
 
 /** Hours of day as `[from, to]`, 0 to 24; `[20, 6]` runs past midnight. */
 export const hoursOfDay = z.tuple([number(0, 24, 'an hour of day'), number(0, 24, 'an hour of day')], {

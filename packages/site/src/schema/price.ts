@@ -1,6 +1,7 @@
 import { hoursPerYear } from '@wintergap/ground';
 import { parseQuantity, QuantityError } from '@wintergap/quantity';
 import * as z from 'zod';
+import { withFacts } from './field-facts.js';
 import { found, mapping, number, quantity, text } from './fields.js';
 
 const most = 1e10;
@@ -14,7 +15,7 @@ export type PriceByEnergy = number | { perKWh: number };
 /** `1500`, or with a unit such as `600 /kW`. */
 function priceField<Per extends string>(per: Per, dimension: 'pricePerPower' | 'pricePerEnergy', example: string) {
   const say = `expected a price as a bare number such as 1500, or such as ${example}`;
-  return z
+  const field = z
     .union([z.number(), z.string()], { error: (issue) => `found ${found(issue.input)}, ${say}` })
     .transform((written, context): number | { [Key in Per]: number } => {
       const complain = () => {
@@ -30,6 +31,7 @@ function priceField<Per extends string>(per: Per, dimension: 'pricePerPower' | '
         return complain();
       }
     });
+  return withFacts(field, { kind: 'said', says: `a bare number such as 1500, or such as ${example}` });
 }
 
 const life = quantity('duration', {
@@ -39,23 +41,26 @@ const life = quantity('duration', {
 });
 
 /** A sum a year, such as `60 /year`, or by another time. */
-const yearly = z
-  .union([z.number(), z.string()], { error: (issue) => `found ${found(issue.input)}, expected such as 60 /year` })
-  .transform((written, context) => {
-    const complain = (message: string) => {
-      context.addIssue({ code: 'custom', message });
-      return z.NEVER;
-    };
-    if (typeof written === 'number') return complain(`${written} has no unit; write ${written} /year`);
-    try {
-      const value = parseQuantity(written, 'pricePerTime');
-      if (value >= 0 && value * hoursPerYear <= most) return value;
-      return complain(`found ${found(written)}, expected zero or more, such as 60 /year`);
-    } catch (error) {
-      if (!(error instanceof QuantityError)) throw error;
-      return complain(error.message);
-    }
-  });
+const yearly = withFacts(
+  z
+    .union([z.number(), z.string()], { error: (issue) => `found ${found(issue.input)}, expected such as 60 /year` })
+    .transform((written, context) => {
+      const complain = (message: string) => {
+        context.addIssue({ code: 'custom', message });
+        return z.NEVER;
+      };
+      if (typeof written === 'number') return complain(`${written} has no unit; write ${written} /year`);
+      try {
+        const value = parseQuantity(written, 'pricePerTime');
+        if (value >= 0 && value * hoursPerYear <= most) return value;
+        return complain(`found ${found(written)}, expected zero or more, such as 60 /year`);
+      } catch (error) {
+        if (!(error instanceof QuantityError)) throw error;
+        return complain(error.message);
+      }
+    }),
+  { kind: 'said', says: 'a sum a year such as 60 /year' },
+);
 
 /** What a thing costs beside its price. */
 const kept = {
@@ -80,33 +85,36 @@ export interface EngineLives {
   years?: number;
 }
 
-const engineLife = z
-  .union([z.string(), z.array(z.string()).min(1).max(2)], {
-    error: (issue) =>
-      `found ${found(issue.input)}, expected running hours such as 2000 h, years such as 15 years, or both in brackets`,
-  })
-  .transform((written, context): EngineLives => {
-    const lives: EngineLives = {};
-    [written].flat().forEach((one, i) => {
-      const complain = (message: string) =>
-        context.addIssue({ code: 'custom', path: Array.isArray(written) ? [i] : [], message });
-      const key = /h(ours?|rs?)?\s*$/i.test(one) ? 'runningH' : 'years';
-      try {
-        const hours = parseQuantity(one, 'duration');
-        const value = key === 'years' ? hours / hoursPerYear : hours;
-        const [least, longest, say] =
-          key === 'years' ? [1, 100, '1 to 100 years'] : [10, 1e6, '10 h to 1000000 h of running'];
-        if (lives[key] !== undefined)
-          complain(`found ${found(written)}, expected one of each such as [2000 h, 15 years]`);
-        else if (value < least || value > longest) complain(`found ${found(one)}, expected ${say}`);
-        lives[key] = value;
-      } catch (error) {
-        if (!(error instanceof QuantityError)) throw error;
-        complain(error.message);
-      }
-    });
-    return lives;
-  });
+const engineLife = withFacts(
+  z
+    .union([z.string(), z.array(z.string()).min(1).max(2)], {
+      error: (issue) =>
+        `found ${found(issue.input)}, expected running hours such as 2000 h, years such as 15 years, or both in brackets`,
+    })
+    .transform((written, context): EngineLives => {
+      const lives: EngineLives = {};
+      [written].flat().forEach((one, i) => {
+        const complain = (message: string) =>
+          context.addIssue({ code: 'custom', path: Array.isArray(written) ? [i] : [], message });
+        const key = /h(ours?|rs?)?\s*$/i.test(one) ? 'runningH' : 'years';
+        try {
+          const hours = parseQuantity(one, 'duration');
+          const value = key === 'years' ? hours / hoursPerYear : hours;
+          const [least, longest, say] =
+            key === 'years' ? [1, 100, '1 to 100 years'] : [10, 1e6, '10 h to 1000000 h of running'];
+          if (lives[key] !== undefined)
+            complain(`found ${found(written)}, expected one of each such as [2000 h, 15 years]`);
+          else if (value < least || value > longest) complain(`found ${found(one)}, expected ${say}`);
+          lives[key] = value;
+        } catch (error) {
+          if (!(error instanceof QuantityError)) throw error;
+          complain(error.message);
+        }
+      });
+      return lives;
+    }),
+  { kind: 'said', says: 'running hours such as 2000 h, years such as 15 years, or both in brackets' },
+);
 
 /** The same of an engine, which wears by the hours it runs. */
 export const pricedEngine = { price: priced.price, upkeep: kept.upkeep, lives: engineLife.optional() };

@@ -1,5 +1,15 @@
 import { readSection, type SiteFile } from '@wintergap/site';
-import { fraction, mapping, notNegative, number, positive, quantity, wholeNumber, word } from '@wintergap/site/fields';
+import {
+  fraction,
+  mapping,
+  notNegative,
+  number,
+  positive,
+  quantity,
+  type Schema,
+  wholeNumber,
+  word,
+} from '@wintergap/site/fields';
 import type * as z from 'zod';
 import type { CommonYearsWish } from '../common/common-years.js';
 import { type DesignAxis, outermostFirst } from '../design/axis.js';
@@ -53,6 +63,9 @@ const schema = mapping({
     margin: number(1, 3, 'a margin, such as 1.1').default(1.1),
   }).prefault({}),
 });
+
+/** How the `size` key of a site file is written. */
+export const sizeSection: Schema = schema;
 
 /** Days of autonomy when neither the target nor `hand` says: common practice, no source. */
 const usualAutonomyDays = { withEngine: 3, withoutEngine: 7 };

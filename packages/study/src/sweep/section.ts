@@ -1,5 +1,5 @@
 import { locate, readSection, SiteError, type SiteFile, type SiteProblem } from '@wintergap/site';
-import { mapping, wholeNumber } from '@wintergap/site/fields';
+import { mapping, type Schema, wholeNumber } from '@wintergap/site/fields';
 import { type DesignAxis, outermostFirst } from '../design/axis.js';
 import { gridSize } from '../design/grid.js';
 import type { DesignOrder } from '../design/order.js';
@@ -16,7 +16,7 @@ export interface SweepSection {
 
 const example = 'sweep: { designs: { bank.capacity: [500 Ah, 1000 Ah], arrays.0.strings: 2..8 } }';
 
-const sectionSchema = mapping({
+const schema = mapping({
   designs: designRanges(example),
   sample: mapping({
     count: wholeNumber(1, Number.MAX_SAFE_INTEGER, 'how many designs to take'),
@@ -24,13 +24,16 @@ const sectionSchema = mapping({
   }).optional(),
 });
 
+/** How the `sweep` key of a site file is written. */
+export const sweepSection: Schema = schema;
+
 /**
  * Reads the `sweep` key of a site file.
  *
  * @throws SiteError with line and column when there is none, or a path or a value in it fits no design
  */
 export function readSweep(site: SiteFile): SweepSection {
-  const section = readSection(site, 'sweep', sectionSchema);
+  const section = readSection(site, 'sweep', schema);
   if (!section) throw sectionError(site, ['sweep'], `the site file has no sweep section; expected such as ${example}`);
   const axes = outermostFirst(Object.entries(section.designs).map(([path, values]) => ({ path, values })));
   const size = gridSize(axes);
