@@ -25,6 +25,7 @@ Example:
 export function addCarry(program: Command): void {
   const command = program
     .command('carry')
+    .summary('worth of a seasonal store')
     .description('is seasonal storage worth it: sizes, closed-loop array, cost against the engine')
     .argument('<site>', 'site file (YAML)')
     .option('--variant <name>', 'a variant of the site file instead of its base design')

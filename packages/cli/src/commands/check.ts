@@ -5,6 +5,7 @@ import { openSite } from '../open-site.js';
 export function addCheck(program: Command): void {
   program
     .command('check')
+    .summary('electrical limits and files')
     .description('file, data and electrical limits of a site and its variants')
     .argument('<site>', 'site file (YAML)')
     .option(...acceptWeather)

@@ -7,6 +7,7 @@ import { openSite } from '../open-site.js';
 export function addCompare(program: Command): void {
   const command = program
     .command('compare')
+    .summary('the variants side by side')
     .description("the site's variants side by side over the same weather years, differences with their certainty")
     .argument('<site>', 'site file (YAML)')
     .option('--why', 'say why: leave each effect out of base and variant (with --json: these reasons alone)')

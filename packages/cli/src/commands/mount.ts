@@ -7,6 +7,7 @@ import { openSite } from '../open-site.js';
 export function addMount(program: Command): void {
   const command = program
     .command('mount')
+    .summary('fixed, pole or axes')
     .description('fixed, vertical, seasonal, pole or axes: hours, light, snow, money, and the one to choose')
     .argument('<site>', 'site file (YAML)')
     .option('--array <name>', 'which array; the first that stands unless given')

@@ -13,6 +13,7 @@ Example:
 export function addOutlook(program: Command): void {
   program
     .command('outlook')
+    .summary('usual and one-in-ten year')
     .description('many weather years: usual, one-in-ten and worst year')
     .argument('<site>', 'site file (YAML)')
     .option('--years <n>', 'weather years to make (default: 100, or the real years of the site file)')

@@ -25,6 +25,7 @@ Example:
 export function addSize(program: Command): void {
   program
     .command('size')
+    .summary('least that meets a target')
     .description('the smallest or cheapest design that meets a target, beside the hand method')
     .argument('<site>', 'site file (YAML)')
     .option(...acceptWeather)

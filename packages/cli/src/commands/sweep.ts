@@ -23,6 +23,7 @@ Parts over several machines, with GNU parallel:
 export function addSweep(program: Command): void {
   program
     .command('sweep')
+    .summary('many designs from ranges')
     .description('many designs from the ranges in the site file; resumable; in parts for many machines')
     .argument('<files...>', 'the site file (YAML); with --join, the files of the parts')
     .option('--out <file>', 'write a row for each design: .csv or .ndjson, by its name')

@@ -7,6 +7,7 @@ import { openSite } from '../open-site.js';
 export function addTilt(program: Command): void {
   const command = program
     .command('tilt')
+    .summary('the best tilts, with dates')
     .description('the range of best tilts of an array, and the best two by season with their dates')
     .argument('<site>', 'site file (YAML)')
     .option('--array <name>', 'which array; the first with a tilt to choose unless given')

@@ -14,6 +14,7 @@ Example:
 export function addWeather(program: Command): void {
   program
     .command('weather')
+    .summary('what a weather file holds')
     .description('what a weather file holds and whether to trust it; convert it to the plain table')
     .argument('<files...>', 'EPW, TMY3, POWER or plain table, several years of them, or a site file')
     .option('--latitude <degrees>', 'of the site, north positive: to compare with, or where the file says nothing')

@@ -7,6 +7,7 @@ import { openSite } from '../open-site.js';
 export function addWeigh(program: Command): void {
   const command = program
     .command('weigh')
+    .summary('what each load weighs')
     .description('what each load, effect, charger size and cabinet weighs in engine hours and fuel')
     .argument('<site>', 'site file (YAML)')
     .option('--variant <name>', 'a variant of the site file instead of its base design')

@@ -7,6 +7,7 @@ import { openSite } from '../open-site.js';
 export function addYear(program: Command): void {
   const command = program
     .command('year')
+    .summary('hours, fuel, bank, months')
     .description("this design's year: generator hours, fuel, throttling, bank, months")
     .argument('<site>', 'site file (YAML)')
     .option('--variant <name>', 'a variant of the site file instead of its base design')
