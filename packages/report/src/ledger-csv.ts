@@ -1,16 +1,8 @@
 import { hoursPerYear, hourText } from '@wintergap/ground';
-import { type Ledger, ledgerColumns } from '@wintergap/tally';
+import { columnUnit, type Ledger, ledgerColumns } from '@wintergap/tally';
 
-/** Unit of a ledger column, from the end of its name. */
-const unitOf = (name: string): string => {
-  if (name.endsWith('Wh')) return 'kWh';
-  if (name.endsWith('Ah')) return 'Ah';
-  if (name.endsWith('H')) return 'h';
-  if (name.endsWith('C')) return 'degC';
-  if (name.endsWith('V')) return 'V';
-  if (name.endsWith('L')) return 'L';
-  return '';
-};
+/** Unit of a column in the file: energies are kWh there, and days are plain. */
+const unitOf = (name: string): string => ({ Wh: 'kWh', days: '' })[columnUnit(name)] ?? columnUnit(name);
 
 /** `arrayUsedWh` as the heading `array used [kWh]`. */
 function heading(name: string): string {

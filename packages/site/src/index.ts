@@ -1,4 +1,5 @@
 export { bankSettings } from './bank-of-site.js';
+export { buildSite, type DesignInput, type SiteInput } from './build-site.js';
 export { changedDesign } from './changed-design.js';
 export { type NamesInFile, namesInFile } from './document/names-in-file.js';
 export { firstWeekday, type Site, type SiteOrigin, siteError } from './document/origin.js';

@@ -48,8 +48,15 @@ export function loadSite(file: string): SiteFile {
  * @param file named in messages; relative paths of other files count from its folder
  * @throws SiteError with every problem found, each with line, column and path of keys
  */
-export function parseSite(text: string, file: string): SiteFile {
-  const document = readDocument(text, file);
+export const parseSite = (text: string, file: string): SiteFile => siteOfDocument(readDocument(text, file));
+
+/**
+ * The site that a document describes.
+ *
+ * @throws SiteError with every problem found
+ */
+export function siteOfDocument(document: SiteDocument): SiteFile {
+  const { file } = document;
   const { variants: changes = {} } = document.content;
   const design = writtenDesign(document);
   const problems: SiteProblem[] = [];

@@ -1,7 +1,9 @@
 export { type CommonRivals, commonRivals } from './carry/common-rivals.js';
 export { type CommonAnswer, type CommonFigures, commonAnswer } from './common/common-answer.js';
 export { type CommonYears, type CommonYearsWish, commonYears } from './common/common-years.js';
+export { compareDesigns, designsOf } from './common/compare-designs.js';
 export { fileYear } from './common/file-year.js';
+
 export type { Merit } from './common/merit.js';
 export type { PairedDifference, YearsMean } from './common/paired-difference.js';
 export { type CommonRun, type CommonWish, type NamedSite, runDesigns, runUntilClear } from './common/run-designs.js';

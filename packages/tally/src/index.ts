@@ -1,4 +1,5 @@
 export { assertCloses, type Closing, measureClosing } from './closing.js';
+export { columnUnit, type LedgerColumn, ledgerColumn } from './column.js';
 export { type Contract, contractOf } from './contract.js';
 export { engineTimes } from './engine-times.js';
 export { energyByMonth, engineFigures, loadFigures, smallest } from './figures.js';

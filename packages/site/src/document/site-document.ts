@@ -70,6 +70,9 @@ export function readDocument(text: string, file: string): SiteDocument {
   return { file, content: content as Record<string, unknown>, places: placesIn(document, lines) };
 }
 
-/** Line and column of the value that the keys lead to, or of its nearest surroundings that exist. */
+/**
+ * Line and column of the value that the keys lead to, or of its nearest surroundings that exist; 0 in a document that was
+ * never a text.
+ */
 export const locate = ({ places }: SiteDocument, keys: readonly PropertyKey[]): Place =>
-  nearestPlace(places, pathText(keys)) ?? { line: 1, column: 1 };
+  nearestPlace(places, pathText(keys)) ?? (places.size > 0 ? { line: 1, column: 1 } : { line: 0, column: 0 });

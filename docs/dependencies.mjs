@@ -1,0 +1,179 @@
+// Writes docs/dependencies.md: what each library of others is for, what it weighs and what it costs at the start, what
+// else there is, and the licences of all that the program holds. Run after the build, on a quiet machine:
+//   node docs/dependencies.mjs
+import { spawnSync } from 'node:child_process';
+import { existsSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { build } from 'esbuild';
+import { common, root, threadStart, withUnits, workers } from '../packages/cli/bundle-parts.mjs';
+import { librariesIn } from '../packages/cli/third-party.mjs';
+
+/** What each library that runs is for, when it is loaded, and what else would do. */
+const running = {
+  '@observablehq/plot': [
+    'the charts of the HTML report, as SVG; loaded when a page is drawn',
+    'd3 by itself, which it stands on: the same size and far more code of ours',
+  ],
+  'cli-progress': [
+    'the bar on stderr of runs that take long; loaded with them',
+    'twenty lines for a bar without its edge cases',
+  ],
+  'cli-table3': ['aligned tables of the terminal pages', 'padding by hand, which breaks at wide letters'],
+  commander: ['commands, options, help, suggestions for slips', '`parseArgs` of Node.js: no commands, no help'],
+  'fastest-levenshtein': [
+    'the nearest known word for a misspelled key or name',
+    'thirty lines; it has none to maintain',
+  ],
+  'js-quantities': [
+    'units outside the table of common ones, such as BTU/(h degF); loaded when the first of them turns up',
+    'a longer table: every compound of units would have to be listed',
+  ],
+  linkedom: [
+    'the document that the charts are drawn on, where there is no browser; loaded when a page is drawn',
+    'jsdom, five times as large and slower; charts written as text, which would give up the chart library',
+  ],
+  papaparse: ['tables of weather and loads: quotes, separators, line ends', 'split at commas, which real files defeat'],
+  piscina: [
+    'a pool of threads for many years and designs; loaded where threads pay',
+    'worker threads by hand: queue, errors, ending',
+  ],
+  'proper-lockfile': [
+    'one writer of a sweep file at a time; loaded by `sweep`',
+    'a lock of our own, which the first crash leaves behind',
+  ],
+  'simple-statistics': ['quantiles, means, deviations of many years', 'formulas of our own, to be checked against it'],
+  suncalc: ['where the sun is', 'the full almanac, `astronomy-engine`, against which it is tested: 20 times the size'],
+  yaml: ['the site file, with line and column of every value', 'js-yaml, which does not keep the places'],
+  zod: [
+    'the schema of the site file: reading, ranges, messages, JSON Schema',
+    'ajv, whose messages cannot say how to mend',
+  ],
+};
+
+/** What is needed to build and test only; none of it is in what is installed. */
+const building = {
+  '@biomejs/biome': 'form of the code: one tool in place of two',
+  '@types/node': 'types of Node.js',
+  '@types/papaparse': 'types of papaparse',
+  '@types/proper-lockfile': 'types of proper-lockfile',
+  'astronomy-engine': 'an independent almanac that the sun is tested against',
+  esbuild: 'puts the program into few files; with hundreds of modules it starts in three times the time',
+  'fast-check': 'property tests',
+  'playwright-core': 'the report in a real browser',
+  typescript: 'types, and the build of the packages',
+  vitest: 'runs the tests',
+  'yaml-language-server': 'the schema for editors, tried in the server that editors run',
+};
+
+const manifest = (folder) => JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
+
+/** The folder of a library, seen from another. */
+function folderOf(name, from) {
+  for (let at = from; ; at = join(at, '..')) {
+    const folder = join(at, 'node_modules', name);
+    if (existsSync(join(folder, 'package.json'))) return folder;
+    if (at === root) return null;
+  }
+}
+
+/** A library and all that it needs. */
+function withNeeds(folder, found = new Set()) {
+  if (folder === null || found.has(folder)) return found;
+  found.add(folder);
+  for (const name of Object.keys(manifest(folder).dependencies ?? {})) withNeeds(folderOf(name, folder), found);
+  return found;
+}
+
+const bytesOf = (folder) =>
+  readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter(
+      (entry) => entry.isFile() && !join(entry.parentPath, entry.name).slice(folder.length).includes('node_modules'),
+    )
+    .reduce((sum, entry) => sum + statSync(join(entry.parentPath, entry.name)).size, 0);
+
+/** Least time of several starts of Node.js that import a module, ms. */
+function startMs(code) {
+  const times = Array.from({ length: 9 }, () => {
+    const began = performance.now();
+    spawnSync(process.execPath, ['--input-type=module', '-e', code], { cwd: root });
+    return performance.now() - began;
+  });
+  return Math.min(...times);
+}
+
+const { metafile } = await build({
+  ...common,
+  entryPoints: ['packages/cli/src/main.ts', threadStart, ...workers],
+  outdir: join(root, 'packages/cli/bundle.measured'),
+  splitting: true,
+  write: false,
+  metafile: true,
+  plugins: [withUnits],
+});
+const inBundle = (folders) =>
+  Object.values(metafile.outputs)
+    .flatMap(({ inputs }) => Object.entries(inputs))
+    .filter(([input]) => [...folders].some((folder) => join(root, input).startsWith(`${folder}/`)))
+    .reduce((sum, [, { bytesInOutput }]) => sum + bytesInOutput, 0);
+
+const rooms = readdirSync(join(root, 'packages')).map((name) => ({ name, ...manifest(join(root, 'packages', name)) }));
+const usedBy = (library) =>
+  rooms
+    .filter(({ dependencies = {}, devDependencies = {} }) => library in { ...dependencies, ...devDependencies })
+    .map(({ name }) => name)
+    .join(', ');
+
+const kB = (bytes) => `${Math.round(bytes / 1000)} kB`;
+const idle = startMs('');
+const rows = Object.entries(running).map(([name, [reason, other]]) => {
+  const folder = folderOf(name, root);
+  const needs = withNeeds(folder);
+  const installed = [...needs].reduce((sum, one) => sum + bytesOf(one), 0);
+  const start = Math.max(0, Math.round(startMs(`await import('${name}')`) - idle));
+  const { version } = manifest(folder);
+  return `| \`${name}\` ${version} | ${usedBy(name)} | ${reason} | ${kB(installed)} | ${kB(inBundle(needs))} | ${start} ms | ${other} |`;
+});
+
+const licences = new Map();
+for (const folder of librariesIn(metafile)) {
+  const { name, version, license = 'BSD-2-Clause' } = manifest(join(root, folder));
+  licences.set(license, [...(licences.get(license) ?? []), `${name} ${version}`]);
+}
+
+writeFileSync(
+  join(root, 'docs/dependencies.md'),
+  `# What is taken from others
+
+Written by \`node docs/dependencies.mjs\`; sizes and times are measured. The physics and the ledger are ours; the rest is left to
+well-kept libraries, each at one exact version. None of them runs a script when it is installed, and the program's tarball asks
+for none: what it needs of them is in its bundle.
+
+## What runs
+
+Size is what the library and all it needs take on disk; in the bundle, what is left of that in the program. Start is the time
+that importing it adds to a start of Node.js (${Math.round(idle)} ms here), least of nine; in the bundle it is a part of that, and what is loaded late
+costs nothing before.
+
+| library | rooms | for | size | in the bundle | start | else |
+| --- | --- | --- | --- | --- | --- | --- |
+${rows.join('\n')}
+
+## What builds and tests
+
+| library | for |
+| --- | --- |
+${Object.entries(building)
+  .map(([name, reason]) => `| \`${name}\` ${manifest(folderOf(name, root)).version} | ${reason} |`)
+  .join('\n')}
+
+## Licences
+
+Of all that the bundle holds, as its packages state them (suncalc: as its licence file does). All allow use and passing on with their notices, which
+stand in \`LICENSES.txt\` beside the program.
+
+${[...licences]
+  .sort(([, a], [, b]) => b.length - a.length)
+  .map(([licence, names]) => `- ${licence}: ${names.join(', ')}`)
+  .join('\n')}
+`,
+);
