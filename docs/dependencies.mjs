@@ -1,7 +1,7 @@
 // Writes docs/dependencies.md: what each library of others is for, what it weighs and what it costs at the start, what
 // else there is, and the licences of all that the program holds. Run after the build, on a quiet machine:
 //   node docs/dependencies.mjs
-import { spawnSync } from 'node:child_process';
+import { execFileSync } from 'node:child_process';
 import { existsSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'esbuild';
@@ -30,7 +30,7 @@ const running = {
   ],
   linkedom: [
     'the document that the charts are drawn on, where there is no browser; loaded when a page is drawn',
-    'jsdom, five times as large and slower; charts written as text, which would give up the chart library',
+    'a browser, which a terminal has not; charts written as text, which would give up the chart library. Large, but only who draws a page waits for it',
   ],
   papaparse: ['tables of weather and loads: quotes, separators, line ends', 'split at commas, which real files defeat'],
   piscina: [
@@ -42,7 +42,10 @@ const running = {
     'a lock of our own, which the first crash leaves behind',
   ],
   'simple-statistics': ['quantiles, means, deviations of many years', 'formulas of our own, to be checked against it'],
-  suncalc: ['where the sun is', 'the full almanac, `astronomy-engine`, against which it is tested: 20 times the size'],
+  suncalc: [
+    'where the sun is',
+    'the full almanac, `astronomy-engine`, against which it is tested: many times the size',
+  ],
   yaml: ['the site file, with line and column of every value', 'js-yaml, which does not keep the places'],
   zod: [
     'the schema of the site file: reading, ranges, messages, JSON Schema',
@@ -57,7 +60,7 @@ const building = {
   '@types/papaparse': 'types of papaparse',
   '@types/proper-lockfile': 'types of proper-lockfile',
   'astronomy-engine': 'an independent almanac that the sun is tested against',
-  esbuild: 'puts the program into few files; with hundreds of modules it starts in three times the time',
+  esbuild: 'puts the program and its threads into few files, or one',
   'fast-check': 'property tests',
   'playwright-core': 'the report in a real browser',
   typescript: 'types, and the build of the packages',
@@ -91,13 +94,13 @@ const bytesOf = (folder) =>
     )
     .reduce((sum, entry) => sum + statSync(join(entry.parentPath, entry.name)).size, 0);
 
-/** Least time of several starts of Node.js that import a module, ms. */
-function startMs(code) {
-  const times = Array.from({ length: 9 }, () => {
-    const began = performance.now();
-    spawnSync(process.execPath, ['--input-type=module', '-e', code], { cwd: root });
-    return performance.now() - began;
-  });
+/** What importing a module takes of a processor, ms: the least of several processes, which other work does not disturb. */
+function importMs(name) {
+  const code = `const began = process.cpuUsage(); await import('${name}');
+    const { user, system } = process.cpuUsage(began); console.log((user + system) / 1000);`;
+  const times = Array.from({ length: 7 }, () =>
+    Number(execFileSync(process.execPath, ['--input-type=module', '-e', code], { cwd: root, encoding: 'utf8' })),
+  );
   return Math.min(...times);
 }
 
@@ -120,16 +123,15 @@ const rooms = readdirSync(join(root, 'packages')).map((name) => ({ name, ...mani
 const usedBy = (library) =>
   rooms
     .filter(({ dependencies = {}, devDependencies = {} }) => library in { ...dependencies, ...devDependencies })
-    .map(({ name }) => name)
+    .map(({ name }) => name.replace('@wintergap/', '').replace('wintergap', 'cli'))
     .join(', ');
 
 const kB = (bytes) => `${Math.round(bytes / 1000)} kB`;
-const idle = startMs('');
 const rows = Object.entries(running).map(([name, [reason, other]]) => {
   const folder = folderOf(name, root);
   const needs = withNeeds(folder);
   const installed = [...needs].reduce((sum, one) => sum + bytesOf(one), 0);
-  const start = Math.max(0, Math.round(startMs(`await import('${name}')`) - idle));
+  const start = Math.round(importMs(name));
   const { version } = manifest(folder);
   return `| \`${name}\` ${version} | ${usedBy(name)} | ${reason} | ${kB(installed)} | ${kB(inBundle(needs))} | ${start} ms | ${other} |`;
 });
@@ -145,14 +147,14 @@ writeFileSync(
   `# What is taken from others
 
 Written by \`node docs/dependencies.mjs\`; sizes and times are measured. The physics and the ledger are ours; the rest is left to
-well-kept libraries, each at one exact version. None of them runs a script when it is installed, and the program's tarball asks
-for none: what it needs of them is in its bundle.
+well-kept libraries, each at one exact version. None of those that run has a script at its installation, and the program's own
+package asks for none: what it needs of them is in its bundle.
 
 ## What runs
 
-Size is what the library and all it needs take on disk; in the bundle, what is left of that in the program. Start is the time
-that importing it adds to a start of Node.js (${Math.round(idle)} ms here), least of nine; in the bundle it is a part of that, and what is loaded late
-costs nothing before.
+Size is what the library and all it needs take on disk; in the bundle, what is left of that in the program. Start is what
+importing the whole library takes of a processor, least of seven times; the program takes less, for it holds only the parts it
+uses, and what is loaded late costs nothing before.
 
 | library | rooms | for | size | in the bundle | start | else |
 | --- | --- | --- | --- | --- | --- | --- |
@@ -168,8 +170,8 @@ ${Object.entries(building)
 
 ## Licences
 
-Of all that the bundle holds, as its packages state them (suncalc: as its licence file does). All allow use and passing on with their notices, which
-stand in \`LICENSES.txt\` beside the program.
+Of all that the bundle holds, as its packages state them (suncalc: as its licence file does).
+All allow use and passing on with their notices, which stand in \`LICENSES.txt\` beside the program.
 
 ${[...licences]
   .sort(([, a], [, b]) => b.length - a.length)
