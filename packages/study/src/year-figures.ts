@@ -58,8 +58,12 @@ export function yearFigures(year: BareYear): YearFigures {
 /** One ledger for each thread: it runs one year after another and keeps the figures alone. */
 let ledger: Ledger | null = null;
 
-/** The figures of a design under a given weather. */
-export function figuresUnder(site: Site, weather: WeatherYear, prepared: PreparedCache): YearFigures {
+/** The year of a design under a given weather. Its ledger holds until the next year is run in the same thread. */
+export function bareYearUnder(site: Site, weather: WeatherYear, prepared: PreparedCache): BareYear {
   ledger ??= createLedger();
-  return yearFigures(simulateBare(site, weather, prepared, ledger));
+  return simulateBare(site, weather, prepared, ledger);
 }
+
+/** The figures of a design under a given weather. */
+export const figuresUnder = (site: Site, weather: WeatherYear, prepared: PreparedCache): YearFigures =>
+  yearFigures(bareYearUnder(site, weather, prepared));

@@ -1,7 +1,7 @@
 export { bestTilt, bestTwoTilts, type TiltPeriod } from '@wintergap/mounts';
 export { type ArrayLosses, arrayLosses } from './facts/array-losses.js';
 export { type BankAir, bankAir } from './facts/bank-air.js';
-export { type BankFacts, bankFacts } from './facts/bank-facts.js';
+export { type BankFacts, bankFacts, bankWear } from './facts/bank-facts.js';
 export { type DarkSeason, darkSeasonOf } from './facts/dark-season.js';
 export { type RefusedCharge, refusedInCold, refusedInHeat } from './facts/refused-charge.js';
 export { startReason } from './facts/start-reason.js';
@@ -9,7 +9,7 @@ export { type SpellDay, usualSpellDays, type WorstSpell, worstSpell } from './fa
 export { autonomyOfYear } from './facts/year-summary.js';
 export type { PreparedArray } from './prepare/prepare-array.js';
 export { PreparedCache } from './prepare/prepared-cache.js';
-export { type ArrayLimit, exceededLimits, saidOfLimit, siteLimits } from './prepare/site-limits.js';
+export { type ArrayLimit, exceededLimits, limitsUnder, saidOfLimit, siteLimits } from './prepare/site-limits.js';
 export { madeSpread, madeWeather, sitePlace, siteWeather, siteWeatherYears } from './prepare/site-weather.js';
 export { simulateBare, simulateSite, simulateWeather } from './simulate.js';
 export type { BareYear, YearResult } from './year-result.js';

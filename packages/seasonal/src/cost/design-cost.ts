@@ -1,6 +1,6 @@
 import type { Site } from '@wintergap/site';
-import type { Summary } from '@wintergap/tally';
-import { bankFacts, type YearResult } from '@wintergap/year';
+import { engineFigures, type Summary } from '@wintergap/tally';
+import { type BareYear, bankWear } from '@wintergap/year';
 import { type BillLine, billOf, engineOf } from './bill.js';
 import { type Costs, usualEngineYears } from './costs-section.js';
 import { type EnginePrices, engineLifeCycle } from './engine-cost.js';
@@ -113,8 +113,8 @@ function lifeCycleOfLine(
 }
 
 /** The same for a year just simulated, with the wear of its bank. */
-export function lifeCycleOfYear(year: YearResult, costs: Costs): DesignCost {
-  return lifeCycleOfDesign(year.summary, year.site, costs, bankFacts(year).wear.yearsTo80);
+export function lifeCycleOfYear(year: BareYear, costs: Costs): DesignCost {
+  return lifeCycleOfDesign({ generator: engineFigures(year.ledger) }, year.site, costs, bankWear(year).yearsTo80);
 }
 
 const noEngine = { price: 0, lifeH: null, lifeYears: usualEngineYears, servicePerH: 0, alreadyThere: false };

@@ -1,13 +1,13 @@
 import { type Costs, readCosts } from '@wintergap/seasonal';
 import { changedDesign, type Site, SiteError, type SiteFile } from '@wintergap/site';
 import { WeatherError } from '@wintergap/weather';
-import { exceededLimits, PreparedCache, simulateSite } from '@wintergap/year';
+import { exceededLimits, limitsUnder, PreparedCache, siteWeather } from '@wintergap/year';
 import type { CommonYears } from '../common/common-years.js';
 import { yearsMean } from '../common/paired-difference.js';
 import { yearsOfSites } from '../common/years-of-sites.js';
 import type { DesignAxis } from '../design/axis.js';
 import { gridChanges, gridDesign } from '../design/grid.js';
-import { figuresUnder } from '../year-figures.js';
+import { bareYearUnder, figuresUnder } from '../year-figures.js';
 import { type SweepColumns, type SweepRow, type SweepYears, sweepResults } from './row.js';
 import { siteErrorText } from './values.js';
 
@@ -37,10 +37,12 @@ export function createSweepRunner({ site, axes, columns }: SweepStart): (number:
     try {
       const { changes, variant } = gridChanges(axes, design.values);
       const changed = changedDesign(site, changes, variant);
-      const year = simulateSite(changed, prepared);
-      const limits = [...new Set(exceededLimits(year.limits).map(({ code }) => code))];
+      const year = bareYearUnder(changed, siteWeather(changed, prepared), prepared);
+      const exceeded = exceededLimits(limitsUnder(changed, year.weather, year.plant.bank, prepared));
+      const limits = [...new Set(exceeded.map(({ code }) => code))];
+      const results = sweepResults(year, costs);
       const means = yearsOf && meansOver(changed, yearsOf(changed), prepared);
-      return { ...design, results: { ...sweepResults(year, costs), ...means }, limits, error: '' };
+      return { ...design, results: { ...results, ...means }, limits, error: '' };
     } catch (error) {
       return { ...design, results: null, limits: [], error: errorText(error) };
     }

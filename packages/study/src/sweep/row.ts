@@ -1,5 +1,7 @@
 import { type Costs, labelledKWh, lifeCycleOfYear, ratedKW } from '@wintergap/seasonal';
-import type { YearResult } from '@wintergap/year';
+import { energyByMonth } from '@wintergap/tally';
+import type { BareYear } from '@wintergap/year';
+import { yearFigures } from '../year-figures.js';
 
 const resultNames = [
   'generatorHours',
@@ -73,19 +75,19 @@ export type RunRow = SweepRow & { results: SweepResults };
  * The figures of a year that a sweep keeps: hours, litres, kWh, days, a fraction for the state of charge, kW and kWh of what
  * is built, and the life-cycle cost if there are prices, endless where it cannot be told.
  */
-export function sweepResults(year: YearResult, costs: Costs | null = null): SweepResults {
-  const { generator, load, throttle, bank, array } = year.summary;
+export function sweepResults(year: BareYear, costs: Costs | null = null): SweepResults {
+  const figures = yearFigures(year);
   return {
-    generatorHours: generator.hours,
-    starts: generator.starts,
-    fuelLitres: generator.fuelLitres,
-    darkKWh: load.darkKWh,
-    darkHours: load.darkHours,
-    throttledKWh: throttle.kWh,
-    minStateOfCharge: bank.minStateOfCharge,
-    autonomyDays: bank.autonomyDays,
-    availableKWh: array.availableKWh,
-    usedKWh: array.usedKWh,
+    generatorHours: figures.generatorHours,
+    starts: figures.starts,
+    fuelLitres: figures.fuelLitres,
+    darkKWh: figures.darkKWh,
+    darkHours: figures.darkHours,
+    throttledKWh: figures.throttledKWh,
+    minStateOfCharge: figures.lowestStateOfCharge,
+    autonomyDays: figures.autonomyDays,
+    availableKWh: energyByMonth(year.ledger.arrayAvailableWh).kWh,
+    usedKWh: energyByMonth(year.ledger.arrayUsedWh).kWh,
     ratedKW: ratedKW(year.site),
     bankKWh: labelledKWh(year.site),
     ...(costs && { cost: lifeCycleOfYear(year, costs).lifeCycle?.total ?? Number.POSITIVE_INFINITY }),

@@ -1,7 +1,7 @@
 import { autonomyDays, type Bank, type WearOfYear, wearOfYear } from '@wintergap/battery';
 import { bankSettings } from '@wintergap/site';
 import { type Ledger, yearSum } from '@wintergap/tally';
-import type { YearResult } from '../year-result.js';
+import type { BareYear, YearResult } from '../year-result.js';
 import { autonomyQuestion, monthMean } from './dark-season.js';
 
 /** What a year does to its bank, and what the bank can do in the dark months. */
@@ -21,6 +21,10 @@ export interface BankFacts {
   longestSinceFull: { days: number; endDay: number };
 }
 
+/** What a year's cycles and warmth take from its bank. */
+export const bankWear = ({ site, ledger }: Pick<BareYear, 'site' | 'ledger'>): WearOfYear =>
+  wearOfYear(ledger.stateOfCharge, ledger.bankC, bankSettings(site.bank));
+
 /** Works out the bank's facts from a settled year. Not needed for the ledger: call it when they are to be shown. */
 export function bankFacts({ site, plant, ledger, weather, summary }: YearResult): BankFacts {
   const { bank } = plant;
@@ -34,7 +38,7 @@ export function bankFacts({ site, plant, ledger, weather, summary }: YearResult)
   const amps = bank.dischargeAmps(question.averageLoadW, 0.5, coldestC);
   const longest = longestSinceFull(ledger.daysSinceFull);
   return {
-    wear: wearOfYear(ledger.stateOfCharge, ledger.bankC, bankSettings(site.bank)),
+    wear: bankWear({ site, ledger }),
     waterL: bank.waterLossGrams(yearSum(ledger.gassingAh)) / 1000,
     coldest: {
       hour: coldestHour,
