@@ -1,5 +1,5 @@
-import { compareHtml, costText, mountText } from '@wintergap/report';
-import { readCosts } from '@wintergap/seasonal';
+import { carryText, compareHtml, costText, mountText } from '@wintergap/report';
+import { carryVerdict, readCosts, studyCarry } from '@wintergap/seasonal';
 import { parseSite } from '@wintergap/site';
 import {
   commonAnswer,
@@ -105,4 +105,17 @@ test('the mount page says what a tracker may cost, and which is cheaper where th
   const page = mountText(study).replace(/\s+/g, ' ');
   expect(page).toContain(`A pole may cost up to ${spaced(pole.worth!)} USD more than the fixed mount over 20 years`);
   expect(page).toMatch(/At its price "pole" costs [\d ]+ USD more than "fixed at/);
+});
+
+// A steeper seasonal mount for nothing would beat the fixed one that has a price.
+test('no rival of a seasonal store is called cheaper for want of a price', () => {
+  const file = parseSite(text, 'ridge.yaml');
+  const study = studyCarry(file, undefined);
+  const tilted = study.rivals.find(({ kind }) => kind === 'tilt')!;
+  expect(tilted.cost!.unpriced.map(({ name }) => name)).toContain('seasonal mount of "roof"');
+  expect(tilted.cost!.lifeCycle!.total).toBeLessThan(study.asItIsCost!.lifeCycle!.total);
+  expect(carryVerdict(study, 'us')).not.toContain('winter tilt');
+  const page = carryText(study, 'us').replace(/\s+/g, ' ');
+  expect(page).toMatch(/winter tilt \d+ instead of 60 .*? [\d ]+ \+/);
+  expect(page).toContain('seasonal mount of "roof", which has no price');
 });

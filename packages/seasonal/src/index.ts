@@ -1,4 +1,4 @@
-export { billOf, costsFor, labelledKWh, ratedKW } from './cost/bill.js';
+export { billOf, costsFor, labelledKWh, ratedKW, unpricedNames } from './cost/bill.js';
 export { meanCost, type UnlikeThings, unlikeThings } from './cost/cost-difference.js';
 export { type Costs, costsSection, type EngineCosts, readCosts, type StoreCosts } from './cost/costs-section.js';
 export { type DesignCost, lifeCycleOfDesign, lifeCycleOfYear, type UnpricedThing } from './cost/design-cost.js';

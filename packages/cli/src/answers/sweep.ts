@@ -70,7 +70,16 @@ async function sweep(files: readonly string[], options: SweepOptions): Promise<v
   await runPlan(plan, options.out, workers, (row) => best.add(row));
   const summary = best.summary();
   const common = await bestOverYears(plan, summary, { years: bestYears, seed, workers });
-  const page = { site: site.base.name, axes: plan.axes.map(({ path }) => path), summary, base, common };
+  const page = {
+    site: site.base.name,
+    axes: plan.axes.map(({ path }) => path),
+    summary,
+    base,
+    common,
+    unpriced: plan.unpriced,
+    unpricedApart: plan.unpricedApart,
+    currency: site.base.costs?.currency ?? null,
+  };
   printPage(page, options, site.base.units, ownYear.weather.judgement);
 }
 
@@ -127,7 +136,11 @@ async function join(out: string, parts: readonly string[], options: SweepOptions
   const best = new BestDesigns(wholeOption('--best', options.best, 1, 1000));
   const { site, axes } = await joinSweep(out, parts, (row) => best.add(row));
   printError(`${out}: joined from ${parts.length} files\n`);
-  printPage({ site, axes, summary: best.summary(), base: null, common: null }, options, 'metric');
+  printPage(
+    { site, axes, summary: best.summary(), base: null, common: null, unpriced: [], unpricedApart: [], currency: null },
+    options,
+    'metric',
+  );
 }
 
 function printPage(page: SweepPage, options: SweepOptions, ofSite: 'metric' | 'us', trust?: WeatherJudgement): void {

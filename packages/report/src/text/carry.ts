@@ -8,6 +8,7 @@ import {
   type NamedTechnology,
   type StoreFigures,
   storeFigures,
+  unlikeThings,
 } from '@wintergap/seasonal';
 import { dateText, figure, percent, wrap } from '../words/figures.js';
 import { inMassUnit, inShownUnits, inVolumeUnit, massUnit, volumeUnit } from '../words/shown-units.js';
@@ -193,11 +194,25 @@ function rivalsTable(study: CarryStudy, units: UnitSystem): string {
         figure(generatorHours),
         ...saved(hoursSaved, fuelSavedLitres),
         dark(darkKWh),
-        ...money(cost?.lifeCycle?.total),
+        ...money(cost?.lifeCycle?.total).map((cell) => (lacksPrice(cost) ? `${cell} +` : cell)),
       ]),
     ],
   );
-  return priced ? `${table}\nCost: array, bank with its wear, engine or store and fuel, in present value.` : table;
+  if (!priced) return table;
+  const unpriced = [
+    ...new Set([asItIsCost, ...rivals.map(({ cost }) => cost)].flatMap((cost) => cost?.unpriced ?? [])),
+  ];
+  const names = [...new Set(unpriced.map(({ name }) => name))];
+  const without = names.length > 0 ? ` Without ${names.join(', ')}, which has no price.` : '';
+  const plus = rivals.some(({ cost }) => lacksPrice(cost))
+    ? ' +: and what has no price there, and is not as it is.'
+    : '';
+  const currency = asItIs.site.costs?.currency;
+  return `${table}\n${wrap(`Cost: all that has a price, the bank with its wear, engine or store and fuel, in present value${currency ? `, ${currency}` : ''}.${without}${plus}`)}`;
+
+  function lacksPrice(cost: (typeof rivals)[number]['cost']): boolean {
+    return priced && cost !== null && unlikeThings(cost, asItIsCost!).here.length > 0;
+  }
 
   function saved(hours: number, litres: number): string[] {
     return [figure(hours), figure(litres * perLitre)];

@@ -51,8 +51,8 @@ function moneySentences({ rows, years, currency }: MountStudy, pole: MountRow): 
     pole.worth > 0
       ? `A pole may cost up to ${moneyText(pole.worth, money)} more than the fixed mount ${over}, its upkeep and repair included: that is the fuel, service and engine wear it saves.`
       : `A pole saves no fuel or engine wear that it could be paid from.`;
-  const priced = rows.flatMap(({ name, price, costAgainstFixed }) =>
-    costAgainstFixed && price !== null
+  const priced = rows.flatMap(({ name, kind, price, costAgainstFixed }) =>
+    costAgainstFixed && price !== null && kind !== 'fixed'
       ? [costAgainstInWords(`At its price "${name}"`, `"${rows[0]!.name}"`, costAgainstFixed, years, money)]
       : [],
   );

@@ -3,6 +3,7 @@ import type { Miss, SizeAnswer, SizedDesign, SnowTargets, TargetFigure } from '@
 import { valueText } from '@wintergap/study';
 import { yearsInWords } from '../words/common-words.js';
 import { count, figure, percent, wrap } from '../words/figures.js';
+import { amountText } from '../words/money.js';
 import { inVolumeUnit, volumeUnit } from '../words/shown-units.js';
 import { handText } from './parts/hand.js';
 import { plainTable } from './parts/plain-table.js';
@@ -135,7 +136,7 @@ const chosenText = ({ chosen }: SizedDesign): string =>
     .map(([path, value]) => `${path} ${valueText(value)}`)
     .join(', ');
 
-function targetsTable({ design, surer, question, year }: SizeAnswer, units: UnitSystem): string {
+function targetsTable({ design, surer, question, year, unpriced: lacking }: SizeAnswer, units: UnitSystem): string {
   const rows = (Object.entries(question.targets) as [TargetFigure, number][]).map(([name, limit]) => [
     names[name],
     `${name === 'autonomyDays' ? 'at least' : 'at most'} ${quantityText(name, limit, units)}`,
@@ -145,7 +146,11 @@ function targetsTable({ design, surer, question, year }: SizeAnswer, units: Unit
   ]);
   const { generator, throttle, load, bank } = year.summary;
   const usual = `The file's year: engine ${figure(generator.hours)} h in ${count(generator.starts, 'start')}, fuel ${formatQuantity(generator.fuelLitres, 'volume', units)}, dark ${figure(load.darkHours)} h, thrown away ${figure(throttle.kWh)} kWh, lowest charge ${percent(bank.minStateOfCharge)}, autonomy ${figure(bank.autonomyDays)} days.`;
-  const cost = design.cost === null ? '' : `\nLife-cycle cost, present value: ${figure(design.cost, 0)}.`;
+  const unpriced = lacking.length > 0 ? ` Not in it, because it has no price: ${lacking.join(', ')}.` : '';
+  const cost =
+    design.cost === null
+      ? ''
+      : `\n${wrap(`Life-cycle cost, present value: ${amountText(design.cost, year.site.costs?.currency)}.${unpriced}`)}`;
   return `${plainTable(['', 'target', 'reached', 'error', ''], rows)}\n${wrap(usual)}${cost}`;
 }
 

@@ -12,7 +12,16 @@ const figures = (generatorHours: number, darkHours = 0): SweepResults => ({
 function page(axes: string[], rows: SweepRow[], base: SweepResults | null = figures(57)): SweepPage {
   const best = new BestDesigns(2);
   for (const row of rows) best.add(row);
-  return { site: 'Otter Bend', axes, summary: best.summary(), base, common: null };
+  return {
+    site: 'Otter Bend',
+    axes,
+    summary: best.summary(),
+    base,
+    common: null,
+    unpriced: [],
+    unpricedApart: [],
+    currency: null,
+  };
 }
 
 const row = (number: number, values: unknown[], results: SweepResults | null, error = ''): SweepRow => ({

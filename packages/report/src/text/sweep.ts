@@ -22,6 +22,11 @@ export interface SweepPage {
   base: SweepResults | null;
   /** The best over common years, under their numbers; `null` where they rest on the file's year. */
   common: CommonAnswer | null;
+  /** Things without a price that some of the designs have and others have not. */
+  unpricedApart: readonly string[];
+  /** Things without a price that all of them have. */
+  unpriced: readonly string[];
+  currency: string | null;
 }
 
 const titles: Record<Ranking, string> = {
@@ -43,6 +48,15 @@ export function sweepText(page: SweepPage, units: UnitSystem): string {
   if (best.generatorHours.length > 0) {
     for (const rankings of told.values()) parts.push(bestTable(page, rankings, units));
     parts.push(frontTable(page));
+    const byCost = page.summary.front[0]?.row.results.cost !== undefined;
+    if (byCost && page.unpriced.length > 0) {
+      parts.push(wrap(`Not in the cost, because it has no price: ${page.unpriced.join(', ')}.`));
+    }
+    if (page.unpricedApart.length > 0) {
+      parts.push(
+        wrap(`No cost is told: ${page.unpricedApart.join(', ')}, without a price, is in some of these designs only.`),
+      );
+    }
   }
   if (overLimits > 0) {
     parts.push(
@@ -107,14 +121,14 @@ function inOrder(rows: readonly RunRow[], common: CommonAnswer | null): readonly
 const mostOfFront = 10;
 
 /** What less engine time takes in array and bank, or costs. */
-function frontTable({ summary }: SweepPage): string {
+function frontTable({ summary, currency }: SweepPage): string {
   const { front } = summary;
   const [first] = front;
   if (!first) return '';
   const byCost = first.row.results.cost !== undefined;
   const hasMeans = first.row.results.generatorHoursMean !== undefined;
   const head = ['design', 'array', 'bank', ...(byCost ? ['cost'] : []), 'engine', ...(hasMeans ? ['+/-'] : []), 'dark'];
-  const unitRow = ['', 'kW', 'kWh', ...(byCost ? [''] : []), 'h', ...(hasMeans ? ['h'] : []), 'kWh', ''];
+  const unitRow = ['', 'kW', 'kWh', ...(byCost ? [currency ?? ''] : []), 'h', ...(hasMeans ? ['h'] : []), 'kWh', ''];
   const step = Math.max(1, (front.length - 1) / (mostOfFront - 1));
   const shown =
     front.length <= mostOfFront ? front : Array.from({ length: mostOfFront }, (_, i) => front[Math.round(i * step)]!);

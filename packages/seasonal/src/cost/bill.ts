@@ -173,3 +173,7 @@ export function arraysPrice(site: Site, costs: Costs): number | null {
   if (lines.some(({ part, price }) => part === 'array' && price === null)) return null;
   return lines.reduce((sum, { price }) => sum + (price ?? 0), 0);
 }
+
+/** Names of the things of a design that have no price. */
+export const unpricedNames = (site: Site, costs: Costs): string[] =>
+  billOf(site, costs).flatMap(({ name, price }) => (price === null ? [name] : []));

@@ -1,7 +1,8 @@
 import { arraysPrice } from '../cost/bill.js';
+import { unlikeThings } from '../cost/cost-difference.js';
 import { notableKWh } from './carry-cautions.js';
 import type { CarryStudy } from './carry-study.js';
-import { amount, verdictText } from './verdict-text.js';
+import { amount, inMoney, verdictText } from './verdict-text.js';
 
 /** Surplus too small to name, kWh a year. */
 const noSurplusKWh = 0.5;
@@ -25,7 +26,8 @@ export function carryVerdict(study: CarryStudy, system: 'metric' | 'us'): string
       : 'Nothing to retire: sun and bank carry this load, and there is no engine.';
   }
   // The caution is shown with the others.
-  const judgedText = verdictText(judgement, closing, system).split('\n')[0]!;
+  const currency = asItIs.site.costs?.currency;
+  const judgedText = verdictText(judgement, closing, system, currency).split('\n')[0]!;
   const sentences: string[] = [];
   if (asItIs.summary.array.ratedKW === 0) {
     sentences.push('Nothing to carry: this design has no array.');
@@ -60,7 +62,9 @@ function withoutEngine({ asItIs, judged, closing }: CarryStudy): string[] {
   const sizes =
     `A store of ${amount(store.store.capacityWh / 1000)} kWh, filled with ${amount(store.converterIn.powerW / 1000)} kW ` +
     `and emptied with ${amount(store.converterOut.powerW / 1000)} kW, would answer them`;
-  const price = cost?.store ? ` and costs ${amount(cost.store.total)} over ${cost.years} years` : '';
+  const price = cost?.store
+    ? ` and costs ${inMoney(cost.store.total, asItIs.site.costs?.currency)} over ${cost.years} years`
+    : '';
   const array = judged.scale === 1 ? '' : `, with an array ${times(judged.scale)} as large`;
   return [dark, `${sizes}${array}${price}.`];
 }
@@ -78,13 +82,18 @@ function bestRival({ rivals, asItIs, asItIsCost, withStoreCost }: CarryStudy): s
     const { hours } = asItIs.summary.generator;
     return [`Without a store, ${best.name} saves ${amount(best.hoursSaved)} of the ${amount(hours)} engine hours.`];
   }
-  const costOf = (rival: (typeof changes)[number]): number => rival.cost?.lifeCycle?.total ?? Number.POSITIVE_INFINITY;
+  const currency = asItIs.site.costs?.currency;
+  // What has no price in a rival, and is not in the design as it is, could cost anything.
+  const costOf = ({ cost }: (typeof changes)[number]): number =>
+    cost?.lifeCycle && unlikeThings(cost, asItIsCost!).here.length === 0
+      ? cost.lifeCycle.total
+      : Number.POSITIVE_INFINITY;
   const best = changes.reduce((a, b) => (a && costOf(a) <= costOf(b) ? a : b), changes[0]);
   const toBeat = Math.min(now, withStoreCost ?? now);
   if (!best || costOf(best) > toBeat * (1 - clearlyCheaper)) return [];
   return [
     `Cheaper than ${withStoreCost === null ? 'that' : 'both'}: ${best.name}, which leaves ${amount(best.generatorHours)} ` +
-      `engine hours and costs ${amount(costOf(best))} for array, bank, engine and fuel against ${amount(now)} as it is.`,
+      `engine hours and costs ${inMoney(costOf(best), currency)} in all against ${inMoney(now, currency)} as it is.`,
   ];
 }
 
@@ -93,7 +102,7 @@ function whatPricesWouldSay({ asItIs, engineCost, costs, judged }: CarryStudy): 
   const sentences: string[] = [];
   if (engineCost && costs && costs.store === null) {
     sentences.push(
-      `Letting the engine go on costs ${amount(engineCost.total)} over ${costs.years} years: ` +
+      `Letting the engine go on costs ${inMoney(engineCost.total, asItIs.site.costs?.currency)} over ${costs.years} years: ` +
         'all that the store may cost, converters and upkeep included.',
     );
   }

@@ -9,8 +9,14 @@ const litresPerGallon = 3.785411784;
  *
  * @param closing the smallest array that covers the year, when it was looked for
  * @param system litres, or US gallons
+ * @param currency name of the money of the prices, where the site file gives one
  */
-export function verdictText(judgement: StoreJudgement, closing: ClosingArray | null, system: 'metric' | 'us'): string {
+export function verdictText(
+  judgement: StoreJudgement,
+  closing: ClosingArray | null,
+  system: 'metric' | 'us',
+  currency?: string,
+): string {
   const { size } = judgement;
   const sentences: string[] = [];
   if (judgement.verdict === 'nothing to retire') {
@@ -25,7 +31,7 @@ export function verdictText(judgement: StoreJudgement, closing: ClosingArray | n
     const { cost, verdict } = judgement;
     sentences.push(
       `${verdict === 'worth it' ? 'Worth it:' : 'Not worth it: the store covers the year, but'} over ${cost.years} years the store ` +
-        `costs ${amount(judgement.cost.store.total)} and the engine ${amount(judgement.cost.engine.total)}, in present value.`,
+        `costs ${inMoney(judgement.cost.store.total, currency)} and the engine ${inMoney(judgement.cost.engine.total, currency)}, in present value.`,
       sizeSentence(judgement, system),
       ...breakEvenSentences(judgement, system),
     );
@@ -100,6 +106,10 @@ function closingSentence(closing: ClosingArray): string {
     ? `${scale} would cover it (${allowance}).`
     : `${scale} would need neither engine nor store (${allowance}).`;
 }
+
+/** An amount of money with the name of its currency, where the site file gives one. */
+export const inMoney = (value: number, currency: string | undefined): string =>
+  `${amount(value)}${currency === undefined ? '' : ` ${currency}`}`;
 
 const times = (count: number): string => (Math.abs(count - 1) < 0.05 ? 'once' : `${amount(count)} times`);
 const kWh = (wh: number): string => `${amount(wh / 1000)} kWh`;

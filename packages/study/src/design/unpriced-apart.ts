@@ -1,4 +1,4 @@
-import { billOf, type Costs } from '@wintergap/seasonal';
+import { type Costs, unpricedNames } from '@wintergap/seasonal';
 import { changedDesign, type Site, SiteError, type SiteFile } from '@wintergap/site';
 import { type DesignAxis, variantAxis } from './axis.js';
 
@@ -7,9 +7,7 @@ import { type DesignAxis, variantAxis } from './axis.js';
  * design is cheaper. What all have, an inverter say, leaves the order as it is.
  */
 export function unpricedApart(site: SiteFile, axes: readonly DesignAxis[], costs: Costs): string[] {
-  const sets = [site.base, ...changedWhole(site, axes)].map(
-    (design) => new Set(billOf(design, costs).flatMap(({ name, price }) => (price === null ? [name] : []))),
-  );
+  const sets = [site.base, ...changedWhole(site, axes)].map((design) => new Set(unpricedNames(design, costs)));
   const all = new Set(sets.flatMap((names) => [...names]));
   return [...all].filter((name) => sets.some((names) => !names.has(name)));
 }

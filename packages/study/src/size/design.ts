@@ -1,4 +1,4 @@
-import { type Costs, labelledKWh, ratedKW } from '@wintergap/seasonal';
+import { type Costs, labelledKWh, ratedKW, unpricedNames } from '@wintergap/seasonal';
 import { changedDesign, type Site, SiteError, type SiteFile } from '@wintergap/site';
 import { exceededLimits, PreparedCache, simulateSite, siteLimits, type YearResult } from '@wintergap/year';
 import { snowCovers } from '../common/snow-range.js';
@@ -61,6 +61,8 @@ export interface SizeAnswer {
   impossible: { count: number; reason: string | null };
   /** Designs that came up and exceed a limit, so that they must not be built; with the first reason. */
   overLimits: { count: number; reason: string | null };
+  /** Names of things without a price, which no cost has in it. */
+  unpriced: string[];
   /** Every design that was simulated, in the order of trying; those left out cannot be smaller than the answer. */
   tried: SizedDesign[];
 }
@@ -152,6 +154,7 @@ export function sizeDesign(
     designs: gridSize(question.axes),
     impossible: { count: reasons.length, reason: reasons[0] ?? null },
     overLimits: { count: overLimits.length, reason: overLimits[0] ?? null },
+    unpriced: costs ? unpricedNames(year.site, costs) : [],
     tried: outcomes.map(({ sized }) => sized),
   };
 }

@@ -24,7 +24,8 @@ function plan(part: SweepPart = wholeSweep, fingerprint = 'f'.repeat(32), sample
   const order = { gridSize: 12, sample };
   const site = { base: { name: 'Otter Bend' } } as SiteFile;
   const columns = { cost: false, years: null };
-  return { site, axes, order, part, columns, positions: partPositions(designCount(order), part), fingerprint };
+  const positions = partPositions(designCount(order), part);
+  return { site, axes, order, part, columns, positions, unpriced: [], unpricedApart: [], fingerprint };
 }
 
 function madeUpRow(number: number): SweepRow {

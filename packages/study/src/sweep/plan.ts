@@ -1,4 +1,4 @@
-import { lifeCycleOfYear, readCosts } from '@wintergap/seasonal';
+import { type Costs, lifeCycleOfYear, readCosts, unpricedNames } from '@wintergap/seasonal';
 import type { SiteFile } from '@wintergap/site';
 import { simulateSite } from '@wintergap/year';
 import type { DesignAxis } from '../design/axis.js';
@@ -25,6 +25,10 @@ export interface SweepPlan {
   /** The positions of this part. */
   positions: Positions;
   columns: SweepColumns;
+  /** Names of things without a price that some of these designs have and others have not: they leave no cost to tell. */
+  unpricedApart: string[];
+  /** Names of things without a price that all of them have: no cost has them in it. */
+  unpriced: string[];
   /** Tells this sweep from any other; see `sweepFingerprint`. */
   fingerprint: string;
 }
@@ -47,16 +51,26 @@ export function planSweep(site: SiteFile, part: SweepPart, years: SweepColumns['
     );
   }
   const positions = partPositions(designs, part);
-  const columns = { cost: hasPrices(site, axes), years };
-  return { site, axes, order, part, positions, columns, fingerprint: sweepFingerprint(site, years) };
+  const costs = readCosts(site);
+  const apart = costs ? unpricedApart(site, axes, costs) : [];
+  const unpriced = costs ? unpricedNames(site.base, costs) : [];
+  const columns = { cost: costs !== null && apart.length === 0 && hasPrices(site, costs), years };
+  return {
+    site,
+    axes,
+    order,
+    part,
+    positions,
+    columns,
+    unpricedApart: apart,
+    unpriced,
+    fingerprint: sweepFingerprint(site, years),
+  };
 }
 
 /** Number of the design at a position of the sweep. */
 export const plannedNumber = ({ order }: SweepPlan, position: number): number => numberAt(order, position);
 
-/** Whether the site file has all prices of a life-cycle cost, and the same things without a price in every design. */
-function hasPrices(site: SiteFile, axes: readonly DesignAxis[]): boolean {
-  const costs = readCosts(site);
-  if (costs === null || unpricedApart(site, axes, costs).length > 0) return false;
-  return lifeCycleOfYear(simulateSite(site.base), costs).missing.length === 0;
-}
+/** Whether the site file has all prices of a life-cycle cost. */
+const hasPrices = (site: SiteFile, costs: Costs): boolean =>
+  lifeCycleOfYear(simulateSite(site.base), costs).missing.length === 0;

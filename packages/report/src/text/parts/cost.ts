@@ -1,4 +1,5 @@
 import type { UnitSystem } from '@wintergap/quantity';
+import type { UnpricedThing } from '@wintergap/seasonal';
 import type { ComparedCost } from '@wintergap/study';
 import { figure, wrap } from '../../words/figures.js';
 import { type Currency, costAgainstInWords, moneyUnit } from '../../words/money.js';
@@ -39,8 +40,10 @@ export function costText(designs: readonly ComparedCost[], terms: CostTerms, uni
  * stands where something without a price comes to it that others have not.
  */
 export function costRows(designs: readonly ComparedCost[]): string[][] {
-  return designs.map(({ name, cost, againstBase }, d) => {
-    const more = d === 0 ? designs.some((one) => one.againstBase?.there.length) : againstBase?.here.length;
+  const inAll = ({ name, thing }: UnpricedThing) =>
+    designs.every(({ cost }) => cost.unpriced.some((other) => other.name === name && other.thing === thing));
+  return designs.map(({ name, cost, againstBase }) => {
+    const more = !cost.unpriced.every(inAll);
     const money = (value: number | null) => (value === null ? '-' : `${figure(value, 0)}${more ? ' +' : ''}`);
     return [
       name,
