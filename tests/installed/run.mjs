@@ -4,7 +4,7 @@
 // Packages of others come from the cache that `npm ci` filled, and from the registry only where that lacks them.
 import assert from 'node:assert/strict';
 import { execFileSync, spawnSync } from 'node:child_process';
-import { copyFileSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { copyFileSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
@@ -43,6 +43,11 @@ function programFromTarball() {
   const wintergap = (...args) => run(place, 'npx', '--no-install', 'wintergap', ...args);
   assert.equal(wintergap('--version').trim(), version);
   wintergap('start', 'my-place');
+  const installed = (file) => readFileSync(join(place, 'node_modules/wintergap/bundle', file), 'utf8');
+  assert.equal(readFileSync(join(place, 'my-place/wintergap.schema.json'), 'utf8'), installed('wintergap.schema.json'));
+  assert.match(installed('wintergap.1'), /^\.SH COMMANDS/m);
+  assert.match(installed('LICENSES.txt'), /^zod /m);
+  assert.match(wintergap('complete', '--', 'year', 'my-place/site.yaml', '--variant', ''), /^fixed\t$/m);
   assert.match(wintergap('year', 'my-place/site.yaml', '--quiet'), /^Kettle Pond honey house: the generator runs/);
   // A unit outside the table of common ones, for which a library is loaded late.
   const site = readFileSync(join(place, 'my-place/site.yaml'), 'utf8');
@@ -51,7 +56,6 @@ function programFromTarball() {
   wintergap('year', 'my-place/fathoms.yaml', '--quiet', '--years', '1');
   wintergap('compare', 'my-place/site.yaml', '--years', '2', '--html', 'compare.html');
   assert.match(readFileSync(join(place, 'compare.html'), 'utf8'), /^<!doctype html>[\s\S]*<svg/i);
-  assert.ok(existsSync(join(place, 'node_modules/wintergap/bundle/LICENSES.txt')));
   return place;
 }
 
@@ -74,19 +78,25 @@ function packagesFromTarballs(site) {
     ...['--strict', '--exactOptionalPropertyTypes', '--module', 'nodenext', '--target', 'es2022', '--lib', 'es2023'],
     ...['--typeRoots', types, '--types', 'node', 'library.ts'],
   );
-  const { hours, served, designs } = JSON.parse(run(place, process.execPath, 'library.js', site));
+  const { hours, served, designs, unit, ah } = JSON.parse(run(place, process.execPath, 'library.js', site));
   assert.ok(hours > 0 && served > 0 && designs > 1);
+  assert.deepEqual([unit, ah], ['L', 200]);
 }
 
 function singleFile(site) {
   const place = emptyFolder();
   run(release, 'sha256sum', '--check', '--quiet', 'SHA256SUMS');
   copyFileSync(join(release, 'wintergap.mjs'), join(place, 'wintergap.mjs'));
-  const ask = ['outlook', site, '--years', '6', '--json'];
-  const alone = (workers) => run(place, process.execPath, 'wintergap.mjs', ...ask, '--workers', workers);
-  const inThreads = alone('2');
-  assert.equal(inThreads, alone('1'), 'the same answer from threads');
-  assert.equal(inThreads, run(place, process.execPath, join(root, 'packages/cli/bin/wintergap.js'), ...ask));
+  const both = (...ask) => {
+    const alone = (workers) => run(place, process.execPath, 'wintergap.mjs', ...ask, '--json', '--workers', workers);
+    const inThreads = alone('2');
+    assert.equal(inThreads, alone('1'), `${ask[0]}: the same answer from threads`);
+    const bundled = join(root, 'packages/cli/bin/wintergap.js');
+    assert.equal(inThreads, run(place, process.execPath, bundled, ...ask, '--json'), `${ask[0]}: the program's answer`);
+  };
+  both('outlook', site, '--years', '6');
+  // So many years of so many designs that threads are worth it.
+  both('compare', site, '--years', '15');
 }
 
 try {
