@@ -168,6 +168,16 @@ ${Object.entries(building)
   .map(([name, reason]) => `| \`${name}\` ${manifest(folderOf(name, root)).version} | ${reason} |`)
   .join('\n')}
 
+## Considered and left out
+
+- API Extractor (\`@microsoft/api-extractor\` 7.60.1) for \`docs/api\`: it brings a TypeScript of its own (6.0.3), as the one used
+  here (7) can only be run, not called; the declarations are plain enough for a script of a page, \`docs/api.mjs\`.
+- A library for shell completion: the shells ask the program itself (\`packages/cli/src/completion\`), which knows the site.
+- A document of our own in place of \`linkedom\`: the chart library asks for much of one, and only pages wait for it.
+
+\`npm audit\` asks the registry for known faults of these versions; the one that this was built with does not answer that
+question (405), so it is to be asked where one does.
+
 ## Licences
 
 Of all that the bundle holds, as its packages state them (suncalc: as its licence file does).
