@@ -154,7 +154,9 @@ function share(
   flow.engineWantW = acceptW - beforeEngineW;
   flow.engineLimitW = engineLimitW;
   const engineToDcW = Math.min(Math.max(flow.engineWantW, 0), engineLimitW);
-  const netW = beforeEngineW + engineToDcW;
+  // An engine that gives all that is asked brings the bank to its limit exactly: no rounding may say that it does not.
+  const isSatisfied = flow.engineWantW > 0 && flow.engineWantW <= engineLimitW;
+  const netW = isSatisfied ? acceptW : beforeEngineW + engineToDcW;
   flow.engineToDcW = engineToDcW;
   flow.servedShare = 1;
   flow.thrownW = 0;

@@ -1,6 +1,7 @@
 import { compileGenerator } from '@wintergap/generator';
-import { yearSum } from '@wintergap/tally';
+import { createLedger, yearSum } from '@wintergap/tally';
 import { expect, test } from 'vitest';
+import { createPlantState, runYear } from './balance.js';
 import { createBusFlow } from './bus-flow.js';
 import { createEngine, decideEngine } from './engine.js';
 import { northernSun, type PlantParts, petrolSet, plantOf } from './plant.fixture.js';
@@ -125,4 +126,26 @@ test('AC load and charger share one rating, and the set burns what the charger l
   expect(yearSum(ledger.generatorToBusWh) / hours).toBeCloseTo(1000 + 1200, 3);
   expect(yearSum(ledger.chargerLossWh) / hours).toBeCloseTo(300, 3);
   expect(yearSum(ledger.fuelL) / hours).toBeCloseTo(1.6, 6);
+});
+
+// Three hours at the absorption voltage end the charge and the run, whatever the load: the time is counted while engine
+// and bank meet at exactly what the bank takes. Rounding decided whether they did, and runs took 4.0 to 6.5 h by chance.
+test('a run that ends with the charge lasts as long as its absorption, whatever the load', () => {
+  const bank = { chemistry: 'flooded-lead-acid' as const, voltageV: 24, capacityAh: 211, atRateH: 10, tailA: 0 };
+  const generator = {
+    ...petrolSet,
+    output: { bus: 'dc' as const, powerW: 700 },
+    start: [{ kind: 'charge' as const, below: 0.6 }],
+    stop: [{ kind: 'charge' as const, above: 0.99 }],
+  };
+  const runH = Array.from({ length: 24 }, (_, k) => {
+    const plant = plantOf({ bank, dcW: () => 60 + 1.37 * k, generator });
+    const ledger = createLedger();
+    runYear(plant, createPlantState(plant, 0.6), ledger, 8712);
+    return ledger.generatorH.subarray(8712, 8730).reduce((sum, hours) => sum + hours, 0);
+  });
+  expect(Math.min(...runH)).toBeGreaterThan(3);
+  // The bulk charge takes longer with more load; when it ends is known to a piece of an hour.
+  for (let k = 1; k < runH.length; k++) expect(Math.abs(runH[k]! - runH[k - 1]!), `load ${k}`).toBeLessThan(0.25);
+  expect(Math.max(...runH)).toBeLessThan(4.1);
 });
