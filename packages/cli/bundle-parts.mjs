@@ -72,3 +72,11 @@ export const withEditorSchema = changed(
   /packages\/cli\/(src|dist)\/editor-schema\.[jt]s$/,
   () => `export const editorSchema = () => ${JSON.stringify(editorSchema())};`,
 );
+
+/** Sub-commands that are programs of their own, which this program has none of: what starts them is not loaded. */
+export const withoutPrograms = changed(/commander\/lib\/command\.js$/, (text) =>
+  text.replace(
+    "const childProcess = require('node:child_process');",
+    "const childProcess = { spawn: (...args) => require('node:child_process').spawn(...args) };",
+  ),
+);

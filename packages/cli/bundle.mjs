@@ -9,6 +9,7 @@ import {
   root,
   threadStart,
   withEditorSchema,
+  withoutPrograms,
   withUnits,
   withVersion,
   workers,
@@ -27,7 +28,7 @@ const { metafile } = await build({
   entryNames: '[name]',
   splitting: true,
   banner: { js: olderForm },
-  plugins: [withVersion, withUnits, withEditorSchema],
+  plugins: [withVersion, withUnits, withEditorSchema, withoutPrograms],
   metafile: true,
 });
 writeFileSync(join(made, 'LICENSES.txt'), licencesOf(metafile));

@@ -9,6 +9,7 @@ import {
   root,
   threadStart,
   withEditorSchema,
+  withoutPrograms,
   withUnits,
   withVersion,
   workers,
@@ -57,7 +58,7 @@ export async function buildSingleFile(outfile) {
     stdin: { contents: entry, resolveDir: root, loader: 'js' },
     outfile,
     banner: { js: `#!/usr/bin/env node\n${olderForm} const __filename = __pathOf(import.meta.url);` },
-    plugins: [withVersion, withUnits, withEditorSchema, ...inOneFile],
+    plugins: [withVersion, withUnits, withEditorSchema, withoutPrograms, ...inOneFile],
     metafile: true,
   });
   return metafile;

@@ -1,5 +1,5 @@
 import { serialize } from 'node:v8';
-import { Piscina } from 'piscina';
+import type { Piscina } from 'piscina';
 import type { YearFigures } from '../year-figures.js';
 import type { DesignRunnerStart } from './design-runner.js';
 
@@ -16,8 +16,10 @@ export interface DesignTask {
  * The threads of this process: started when first needed and kept for the runs that follow, since a thread costs more to
  * start than a year of five designs. They do not keep the process alive.
  */
-const pools = new Map<number, Piscina<DesignTask, YearFigures[]>>();
+const pools = new Map<number, Promise<Pool>>();
 let runs = 0;
+
+type Pool = Piscina<DesignTask, YearFigures[]>;
 
 /**
  * Runs years of designs on other threads.
@@ -28,20 +30,24 @@ export function designThreads(start: DesignRunnerStart, most: number): (yearInde
   const pool = poolOf(most);
   const run = ++runs;
   const written = sharedCopy(start);
-  return (yearIndex) => pool.run({ run, start: written, yearIndex });
+  return async (yearIndex) => (await pool).run({ run, start: written, yearIndex });
 }
 
-function poolOf(most: number): Piscina<DesignTask, YearFigures[]> {
-  const known = pools.get(most);
-  if (known) return known;
-  const pool = new Piscina<DesignTask, YearFigures[]>({
+function poolOf(most: number): Promise<Pool> {
+  const known = pools.get(most) ?? startPool(most);
+  pools.set(most, known);
+  return known;
+}
+
+/** The library of threads is loaded when threads are wanted: most runs do without. */
+async function startPool(most: number): Promise<Pool> {
+  const { Piscina } = await import('piscina');
+  return new Piscina<DesignTask, YearFigures[]>({
     filename: new URL('./design-worker.js', import.meta.url).href,
     minThreads: 1,
     maxThreads: most,
     idleTimeout: Number.POSITIVE_INFINITY,
   });
-  pools.set(most, pool);
-  return pool;
 }
 
 function sharedCopy(start: DesignRunnerStart): SharedArrayBuffer {

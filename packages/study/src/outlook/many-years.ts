@@ -1,5 +1,4 @@
 import { mustBeWhole } from '@wintergap/ground';
-import { Piscina } from 'piscina';
 import type { YearFigures } from '../year-figures.js';
 import { createYearRunner, type OutlookTask } from './years.js';
 
@@ -31,6 +30,7 @@ export async function manyYears(task: OutlookTask, settings: ManyYearsSettings =
     }
     return years;
   }
+  const { Piscina } = await import('piscina');
   const pool = new Piscina<number, YearFigures>({
     filename: new URL('./outlook-worker.js', import.meta.url).href,
     minThreads: Math.min(workers, total - 1),

@@ -1,5 +1,4 @@
 import { setImmediate } from 'node:timers/promises';
-import { Piscina } from 'piscina';
 import { designsInBlock } from '../design/grid.js';
 import { createSweepRunner, type SweepStart } from './design.js';
 import { plannedNumber, type SweepPlan } from './plan.js';
@@ -36,6 +35,7 @@ export async function runSweep(
     }
     return;
   }
+  const { Piscina } = await import('piscina');
   const pool = new Piscina<readonly number[], SweepRow[]>({
     filename: new URL('./sweep-worker.js', import.meta.url).href,
     minThreads: threads,
