@@ -13,6 +13,10 @@ test('US units are those of the trade', () => {
   expect(formatQuantity(-40, 'temperature', 'us')).toBe('-40 degF');
   expect(formatQuantity(8.37, 'conductorArea', 'us')).toBe('8 AWG');
   expect(formatQuantity(53.5, 'conductorArea', 'us')).toBe('1/0 AWG');
+  expect(formatQuantity(107.2, 'conductorArea', 'us')).toBe('4/0 AWG');
+  // Beyond 4/0, and for metric sizes between gauges, the trade counts in thousands of circular mils.
+  expect(formatQuantity(126.7, 'conductorArea', 'us')).toBe('250 kcmil');
+  expect(formatQuantity(16, 'conductorArea', 'us')).toBe('31.6 kcmil');
   expect(formatQuantity(1, 'pricePerVolume', 'us')).toBe('3.79 /gal');
   expect(formatQuantity(0.527528, 'heatLoss', 'us')).toBe('1 BTU/(h degF)');
 });

@@ -2,7 +2,7 @@ import { type Dimension, dimensionFacts } from './dimension.js';
 import { decimalText } from './number-text.js';
 import { toFahrenheit } from './temperature.js';
 import { unitFactors } from './unit-factors.js';
-import { nearestGauge } from './wire-gauge.js';
+import { gaugeNear } from './wire-gauge.js';
 
 export type UnitSystem = 'metric' | 'us';
 
@@ -57,7 +57,9 @@ export function formatQuantity(value: number, dimension: Dimension, system: Unit
   if (dimension === 'temperature') {
     return system === 'us' ? show(toFahrenheit(value), 'degF') : show(value, 'degC');
   }
-  if (dimension === 'conductorArea' && system === 'us') return value > 0 ? nearestGauge(value) : show(value, 'mm2');
+  if (dimension === 'conductorArea' && system === 'us') {
+    return gaugeNear(value) ?? show(value / unitFactors('conductorArea').get('kcmil')!, 'kcmil');
+  }
   const priced = system === 'us' ? pricedUs[dimension] : undefined;
   if (priced) return show(value * unitFactors(priced[1]).get(priced[0])!, `/${priced[0]}`);
 

@@ -121,6 +121,38 @@ describe('text that is refused', () => {
     expect(failure('4 VoLts', 'voltage').message).toContain('meaning volts?');
   });
 
+  test.each<[string, Dimension, string]>([
+    ['14 kWhh', 'energy', 'meaning kWh?; write 14 kWh'],
+    ['300 Wat', 'power', 'meaning watt?; write 300 W'],
+    ['18 fts', 'length', 'meaning ft?; write 18 ft'],
+    ['8 AGW', 'conductorArea', 'meaning AWG?; write 8 AWG'],
+    ['250 kcmils', 'conductorArea', 'meaning kcmil?; write 250 kcmil'],
+    ['20 degc', 'temperature', 'meaning degC?; write 20 degC'],
+    ['20 decF', 'temperature', 'meaning degF?; write 20 degF'],
+    ['1.5 gall', 'volume', 'meaning gal?; write 1.5 gal'],
+    ['2 $/gall', 'pricePerVolume', 'meaning /gal?; write 2 /gal'],
+    ['1000 Ha', 'charge', 'meaning Ah?; write 1000 Ah'],
+    ['5 KW', 'power', 'meaning kW?; write 5 kW'],
+    ['5 mw', 'power', 'meaning MW or mW?; write 5 MW or 5 mW'],
+    ['-0.4 %/k', 'fractionPerK', 'meaning %/K?; write -0.4 %/K'],
+  ])('%s as %s: the number keeps the unit that was meant', (text, dimension, advice) => {
+    expect(failure(text, dimension).message).toContain(advice);
+  });
+
+  test.each<[string, Dimension, string]>([
+    ['14 kWhh', 'charge', '14 kWhh has the unknown unit kWhh, and kWh is an energy; a charge is needed here'],
+    ['300 Wat', 'energy', 'watt is a power; an energy is needed here'],
+    ['20 Amph', 'charge', 'amp is a current; a charge is needed here'],
+    ['12 Volts', 'current', '12 Volts is a voltage, but a current is needed here'],
+    ['7 xyz', 'power', '7 xyz has the unknown unit xyz, and a power is needed here'],
+    ['14 kVAh', 'energy', 'is an apparent energy'],
+  ])('%s as %s: a number whose unit means something else is not offered with another', (text, dimension, said) => {
+    const { message } = failure(text, dimension);
+    expect(message).toContain(said);
+    expect(message).toContain(', such as ');
+    expect(message.slice(message.indexOf('such as'))).not.toContain(text.split(' ')[0]!);
+  });
+
   test('an apparent power is not taken for a real one', () => {
     expect(failure('5 kVA', 'power').message).toContain('apparent power');
   });

@@ -1,6 +1,8 @@
 import { compoundUnit } from './compound-unit.js';
 import { type Dimension, dimensionFacts, dimensions } from './dimension.js';
 import { likelySpellings } from './likely-spellings.js';
+import { nearestUnits } from './nearest-unit.js';
+import { pricedBy } from './priced-by.js';
 import { QuantityError } from './quantity-error.js';
 import { toCelsius } from './temperature.js';
 import { plainUnit, unitFactors } from './unit-factors.js';
@@ -8,17 +10,6 @@ import { gaugeAreaMm2, parseGauge } from './wire-gauge.js';
 
 const feetAndInches = /^(\d+(?:\.\d+)?)\s*(?:ft|')\s*(\d+(?:\.\d+)?)\s*(?:in|")$/;
 const numberThenUnit = /^([+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)\s*(.*)$/s;
-
-/** What a price is per, and the canonical amount of it. */
-const pricedBy: Partial<Record<Dimension, readonly [Dimension, number]>> = {
-  pricePerVolume: ['volume', 1],
-  pricePerMass: ['mass', 1],
-  pricePerEnergy: ['energy', 1000],
-  pricePerPower: ['power', 1000],
-  pricePerLength: ['length', 1],
-  pricePerArea: ['area', 1],
-  pricePerTime: ['duration', 1],
-};
 
 /** No number with its unit is longer: what is, is not quoted whole. */
 const longestQuantity = 60;
@@ -43,8 +34,8 @@ export function parseQuantity(text: string | number, dimension: Dimension): numb
       [],
     );
   }
-  const fail = (message: string, value?: number, offer: 'write' | 'such as' = 'write'): never => {
-    const examples = likelySpellings(value, dimension);
+  const fail = (message: string, value?: number, offer: 'write' | 'such as' = 'write', meant?: string[]): never => {
+    const examples = meant ?? likelySpellings(value, dimension);
     const write = examples.length > 0 ? `${offer === 'write' ? '; write' : ', such as'} ${examples.join(' or ')}` : '';
     throw new QuantityError(`${message}${write}`, found, dimension, dimensionFacts(dimension).name, examples);
   };
@@ -78,9 +69,15 @@ export function parseQuantity(text: string | number, dimension: Dimension): numb
     if (!Number.isFinite(canonical)) return fail(`${found} is too large a number`);
     return canonical;
   }
-  const { message, otherKind } = explainUnit(found, match[2]!, unit, dimension);
-  // The number of another kind of quantity says nothing here: 24 kWh are not 24 Ah.
-  return fail(message, otherKind ? undefined : value, otherKind ? 'such as' : 'write');
+  const { message, meant } = explainUnit(found, match[2]!, unit, dimension);
+  // Without the unit that was meant the number says nothing: 24 kWh are not 24 Ah.
+  if (meant.length === 0) return fail(message, undefined, 'such as');
+  return fail(
+    message,
+    undefined,
+    'write',
+    meant.map((spelling) => `${match[1]} ${spelling}`),
+  );
 }
 
 /** The value in canonical units, or `null` when the unit is not one of this dimension. */
@@ -103,41 +100,42 @@ function toCanonical(value: number, unit: string, dimension: Dimension): number 
 const refusedUnits: ReadonlyMap<string, string> = new Map([
   ['VA', 'an apparent power; the real power is needed'],
   ['kVA', 'an apparent power; the real power is needed'],
+  ['VAh', 'an apparent energy; the real energy is needed'],
+  ['kVAh', 'an apparent energy; the real energy is needed'],
 ]);
 
-/** Says why a unit does not do: it is another kind of quantity, a near spelling, or nothing known. */
+/** Says why a unit does not do: it is another kind of quantity, a misspelled unit, or nothing known. */
 function explainUnit(
   found: string,
   written: string,
   unit: string,
   dimension: Dimension,
-): { message: string; otherKind: boolean } {
-  const sameKind = (message: string) => ({ message, otherKind: false });
-  const otherKind = (message: string) => ({ message, otherKind: true });
+): { message: string; meant: string[] } {
+  const say = (message: string) => ({ message, meant: [] });
   const needed = dimensionFacts(dimension).name;
+  const unlike = (kind: string) => say(`${found} ${kind}, but ${needed} is needed here`);
   const refused = refusedUnits.get(unit);
-  if (refused) return sameKind(`${found} is ${refused}`);
-  const near = nearSpelling(unit, dimension);
-  if (near) return sameKind(`${found} has the unit ${written}, meaning ${near}?`);
-  const other = (Object.keys(dimensions) as Dimension[]).find((candidate) => unitFactors(candidate).has(unit));
-  if (other) return otherKind(`${found} is ${dimensionFacts(other).name}, but ${needed} is needed here`);
-  const price = (Object.keys(pricedBy) as Dimension[]).find((candidate) => toCanonical(1, unit, candidate) !== null);
-  if (price) return otherKind(`${found} is ${dimensionFacts(price).name}, but ${needed} is needed here`);
-  if (toCelsius(0, unit) !== null) return otherKind(`${found} is a temperature, but ${needed} is needed here`);
-  if (dimension !== 'conductorArea' && parseGauge(found) !== null) {
-    return otherKind(`${found} is a conductor size, but ${needed} is needed here`);
+  if (refused) return say(`${found} is ${refused}`);
+  // A currency before the slash is no part of the unit.
+  const near = nearestUnits(pricedBy[dimension] ? unit.replace(/^[^/]*(?=\/)/, '') : unit, dimension);
+  const capitalsAmiss = near?.near.toLowerCase() === unit.toLowerCase();
+  if (near && capitalsAmiss && near.dimension === dimension) {
+    return { message: `${found} has the unit ${written}, meaning ${near.write.join(' or ')}?`, meant: near.write };
   }
+  const other = (Object.keys(dimensions) as Dimension[]).find((candidate) => unitFactors(candidate).has(unit));
+  if (other) return unlike(`is ${dimensionFacts(other).name}`);
+  if (near && capitalsAmiss) return unlike(`is ${dimensionFacts(near.dimension).name}`);
+  const price = (Object.keys(pricedBy) as Dimension[]).find((candidate) => toCanonical(1, unit, candidate) !== null);
+  if (price) return unlike(`is ${dimensionFacts(price).name}`);
+  if (toCelsius(0, unit) !== null) return unlike('is a temperature');
+  if (dimension !== 'conductorArea' && parseGauge(found) !== null) return unlike('is a conductor size');
   const compound = compoundUnit(unit, '');
-  if (compound.kind === 'other') return otherKind(`${found} measures ${compound.name}, but ${needed} is needed here`);
-  return sameKind(`${found} has the unknown unit ${written}, and ${needed} is needed here`);
-}
-
-/** A unit of the dimension that differs from what was written only by capitals. */
-function nearSpelling(unit: string, dimension: Dimension): string | null {
-  const lower = unit.toLowerCase();
-  for (const likely of dimensionFacts(dimension).likely) if (likely.toLowerCase() === lower) return likely;
-  for (const spelling of unitFactors(dimension).keys()) if (spelling.toLowerCase() === lower) return spelling;
-  return null;
+  if (compound.kind === 'other') return unlike(`measures ${compound.name}`);
+  const unknown = `${found} has the unknown unit ${written}`;
+  if (near?.dimension === dimension) return { message: `${unknown}, meaning ${near.near}?`, meant: near.write };
+  if (near)
+    return say(`${unknown}, and ${near.near} is ${dimensionFacts(near.dimension).name}; ${needed} is needed here`);
+  return say(`${unknown}, and ${needed} is needed here`);
 }
 
 /** `1,5` may be one and a half, `1,000` a thousand: neither is guessed. */

@@ -239,7 +239,7 @@ export function unitFactors(dimension: Dimension): ReadonlyMap<string, number> {
 export function plainUnit(unit: string): string {
   return unit
     .trim()
-    .replace(/[°º]\s*(?=[CFK])|deg(?:rees?)?\s+(?=[CFK]\b)/g, 'deg')
+    .replace(/[°º]\s*(?=[CFK])|deg(?:rees?)?\s*(?=[CFK]\b)/g, 'deg')
     .replace(/\bdegK\b/g, 'K')
     .replace(/²/g, '2')
     .replace(/³/g, '3')

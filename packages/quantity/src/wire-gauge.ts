@@ -24,12 +24,14 @@ export function parseGauge(text: string): number | null {
   return marked && number <= 40 ? number : null;
 }
 
-/** The gauge whose area is nearest (by ratio), as `8 AWG` or `2/0 AWG`. */
-export function nearestGauge(areaMm2: number): string {
-  let nearest = 40;
+/** Sizes of one gauge that are written with few digits differ by less: the next gauge is 21 % smaller. */
+const sameGauge = 0.03;
+
+/** The gauge of this area, to 3 %, as `8 AWG` or `2/0 AWG`; `null` for sizes between gauges and beyond 4/0. */
+export function gaugeNear(areaMm2: number): string | null {
   for (let gauge = -3; gauge <= 40; gauge++) {
-    const miss = Math.abs(Math.log(gaugeAreaMm2(gauge) / areaMm2));
-    if (miss < Math.abs(Math.log(gaugeAreaMm2(nearest) / areaMm2))) nearest = gauge;
+    if (Math.abs(areaMm2 / gaugeAreaMm2(gauge) - 1) > sameGauge) continue;
+    return gauge > 0 ? `${gauge} AWG` : `${1 - gauge}/0 AWG`;
   }
-  return nearest > 0 ? `${nearest} AWG` : `${1 - nearest}/0 AWG`;
+  return null;
 }

@@ -11,7 +11,8 @@ const labelPoint = mapping({ gives: quantity('charge', capacityRange), in: quant
 
 /** A capacity in Ah, or as `{ wh }` where the label gives an energy, which is turned into Ah at the nominal voltage. */
 const singleCapacity = z.union([z.string(), z.number()]).transform((written, context) => {
-  const isEnergy = typeof written === 'string' && /\d\s*[kM]?Wh?$/i.test(written.trim());
+  // Whatever else is amiss with the unit, a watt in it means an energy.
+  const isEnergy = typeof written === 'string' && /\d\s*[kM]?W/i.test(written);
   const read = (isEnergy ? quantity('energy') : quantity('charge', capacityRange)).safeParse(written);
   if (read.success) return isEnergy ? { wh: read.data } : read.data;
   for (const { message } of read.error.issues) context.addIssue({ code: 'custom', message });
