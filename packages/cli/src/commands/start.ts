@@ -6,6 +6,13 @@ export function addStart(program: Command): void {
     .summary('a site file to edit')
     .description('a commented site file and demo weather to edit')
     .argument('<folder>', 'where to put them; made if it is not there')
-    .addHelpText('after', '\nExample:\n  wintergap start my-place && wintergap year my-place/site.yaml')
-    .action(async (folder: string) => (await import('../answers/start.js')).answerStart(folder));
+    .option('--ask', 'put eight questions first, and write the file from the answers; from a pipe, one a line')
+    .addHelpText(
+      'after',
+      '\nExample:\n  wintergap start my-place && wintergap year my-place/site.yaml\n  wintergap start my-place --ask',
+    )
+    .action(async (folder: string, { ask }: { ask?: boolean }) => {
+      if (ask) await (await import('../answers/start-asked.js')).answerStartAsked(folder);
+      else await (await import('../answers/start.js')).answerStart(folder);
+    });
 }
