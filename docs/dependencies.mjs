@@ -21,8 +21,12 @@ const running = {
   'cli-table3': ['aligned tables of the terminal pages', 'padding by hand, which breaks at wide letters'],
   commander: ['commands, options, help, suggestions for slips', '`parseArgs` of Node.js: no commands, no help'],
   'fastest-levenshtein': [
-    'the nearest known word for a misspelled key or name',
+    'the nearest known word for a misspelled key, name or unit',
     'thirty lines; it has none to maintain',
+  ],
+  ics: [
+    'the calendar file of tilts and weeks of fuel; loaded when one is written',
+    'thirty lines of RFC 5545: folding, escaping and recurrence, and their edge cases',
   ],
   'js-quantities': [
     'units outside the table of common ones, such as BTU/(h degF); loaded when the first of them turns up',
@@ -32,7 +36,10 @@ const running = {
     'the document that the charts are drawn on, where there is no browser; loaded when a page is drawn',
     'a browser, which a terminal has not; charts written as text, which would give up the chart library. Large, but only who draws a page waits for it',
   ],
-  papaparse: ['tables of weather and loads: quotes, separators, line ends', 'split at commas, which real files defeat'],
+  papaparse: [
+    'tables of weather, loads and parts, and those for spreadsheets: quotes, separators, line ends',
+    'split at commas, which real files defeat',
+  ],
   piscina: [
     'a pool of threads for many years and designs; loaded where threads pay',
     'worker threads by hand: queue, errors, ending',
@@ -62,6 +69,7 @@ const building = {
   'astronomy-engine': 'an independent almanac that the sun is tested against',
   esbuild: 'puts the program and its threads into few files, or one',
   'fast-check': 'property tests',
+  'ical.js': 'reads the calendar back in its test',
   'playwright-core': 'the report in a real browser',
   typescript: 'types, and the build of the packages',
   vitest: 'runs the tests',

@@ -36,6 +36,7 @@ const answerOf = (names: readonly string[], seed: number) =>
 const figures = {
   weather: '',
   generatorMonthHours: new Array<number>(12).fill(0),
+  generatorWeekHours: new Array<number>(52).fill(0),
   starts: 0,
   fuelLitres: 0,
   darkHours: 0,

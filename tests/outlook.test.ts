@@ -109,6 +109,7 @@ const forty = Array.from({ length: 40 }, (_, i): YearFigures => {
     weather: `made up ${i}`,
     generatorHours: hours,
     generatorMonthHours: new Array(12).fill(hours / 12),
+    generatorWeekHours: new Array(52).fill(hours / 52),
     starts: 1,
     fuelLitres: 10 * hours,
     darkHours: hours > 38 ? 24 : 0,

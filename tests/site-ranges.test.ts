@@ -1,7 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { isMap, isScalar, isSeq, type Node, parseDocument } from 'yaml';
+import { readCosts } from '../packages/seasonal/src/index.js';
+import { readCarry } from '../packages/seasonal/src/verdict/carry-section.js';
 import { parseSite, SiteError, type SiteProblem } from '../packages/site/src/index.js';
+import { readSize } from '../packages/study/src/index.js';
+import { readSweep } from '../packages/study/src/sweep/section.js';
 
 // Every range belongs to the site file's schema: a number out of bounds is told where it stands, under its own key, with
 // all other problems, and never by a name of the program's inside after weather and sun have been worked out.
@@ -18,16 +22,17 @@ interface Written {
   line: number;
 }
 
-/** Every number, with unit or without, that stands in the base design. */
+/** The sections around the design, and what reads each. */
+const sections = { sweep: readSweep, size: readSize, carry: readCarry, costs: readCosts };
+
+/** Every number, with unit or without, that stands in the base design and in the sections around it. */
 function numbersIn(text: string): Written[] {
   const found: Written[] = [];
   const visit = (node: unknown, path: string) => {
     if (isMap(node)) {
       for (const { key, value } of node.items) {
         const name = String((key as Node & { value: unknown }).value);
-        // The other prices are read with their section.
-        const elsewhere = path === 'costs' ? name !== 'extra' : path === '' && name === 'variants';
-        if (!elsewhere) visit(value, path === '' ? name : `${path}.${name}`);
+        if (path !== '' || name !== 'variants') visit(value, path === '' ? name : `${path}.${name}`);
       }
     } else if (isSeq(node)) for (const [i, item] of node.items.entries()) visit(item, `${path}[${i}]`);
     else if (isScalar(node) && node.range && /^[+-]?\d+(\.\d+)?( \S.*)?$/.test(String(node.source))) {
@@ -41,35 +46,54 @@ function numbersIn(text: string): Written[] {
 
 const numbers = numbersIn(example);
 
-/** Problems of a site file's text. */
+/** Problems of a site file's text; of the sections around the design where the design itself is right. */
 function problemsOf(text: string): readonly SiteProblem[] {
-  try {
-    parseSite(text, file);
-    return [];
-  } catch (error) {
-    if (!(error instanceof SiteError)) throw error;
-    return error.problems;
-  }
+  const problemsFrom = <Result>(read: () => Result): SiteProblem[] => {
+    try {
+      read();
+      return [];
+    } catch (error) {
+      if (!(error instanceof SiteError)) throw error;
+      return [...error.problems];
+    }
+  };
+  const ofDesign = problemsFrom(() => parseSite(text, file));
+  if (ofDesign.length > 0) return ofDesign;
+  const site = parseSite(text, file);
+  return Object.values(sections).flatMap((read) => problemsFrom(() => read(site)));
 }
+
+/** Values that designs are made of: those are tried in a design, one by one. */
+const isChoice = ({ path }: Written): boolean => /^(sweep\.designs|size\.choose)\./.test(path);
+
+const sectionOf = ({ path }: { path: string }): string => /^\w+/.exec(path)![0];
 
 test('the example is right, and has numbers of every section', () => {
   expect(problemsOf(example)).toEqual([]);
-  const sections = new Set(numbers.map(({ path }) => /^\w+/.exec(path)![0]));
+  const found = new Set(numbers.map(sectionOf));
   const all =
-    'place weather ground skyline horizon snow rooms arrays bank inverter converter loads measuredLoad events generator';
-  expect([...sections]).toEqual(expect.arrayContaining(all.split(' ')));
+    'place weather ground skyline horizon snow rooms arrays bank inverter converter loads measuredLoad events generator sweep size carry costs';
+  expect([...found]).toEqual(expect.arrayContaining(all.split(' ')));
   expect(numbers.length).toBeGreaterThan(200);
 });
 
-for (const number of ['1e12', '-1e12']) {
-  test(`${number} for every number of a site file is told for each, at its place and under its key`, () => {
+/** Whether a number is read with a section around the design; lines of `costs.extra` belong to each design. */
+const isAround = (one: Written): boolean => sectionOf(one) in sections && !one.path.startsWith('costs.extra');
+
+/** Numbers that are told together: those of the design at once, and those of each section when it is read. */
+const walks = ['the design', 'the sections around it'] as const;
+
+for (const [number, walk] of ['1e12', '-1e12'].flatMap((number) => walks.map((walk) => [number, walk] as const))) {
+  test(`${number} for every number of ${walk} is told for each, at its place and under its key`, () => {
     let text = example;
-    for (const { from, to, text: written } of numbers.toReversed()) {
+    const walked = numbers.filter((one) => isAround(one) === (walk !== 'the design') && !isChoice(one));
+    expect(walked.length).toBeGreaterThan(30);
+    for (const { from, to, text: written } of walked.toReversed()) {
       text = text.slice(0, from) + written.replace(/^[+-]?[\d.]+/, number) + text.slice(to);
     }
     const problems = problemsOf(text);
     const told = new Set(problems.map(({ path, line }) => `${line} ${path}`));
-    expect(numbers.map(({ line, path }) => `${line} ${path}`).filter((place) => !told.has(place))).toEqual([]);
+    expect(walked.map(({ line, path }) => `${line} ${path}`).filter((place) => !told.has(place))).toEqual([]);
     // Names of the program's inside end in a unit and begin small: capacityAh, vocV, minutesPerDay.
     for (const { message } of problems) expect(message).not.toMatch(/\b[a-z]+[A-Z]\w* must be/);
   });
@@ -90,5 +114,16 @@ test('what has to fit between keys of an inverter, and the age of a bank, is tol
     const problems = problemsOf(example.replace(written, instead));
     expect(problems.map(({ path, message }) => `${path}: ${message}`).join('\n')).toContain(message);
     expect(problems[0]!.line).toBeGreaterThan(1);
+  }
+});
+
+test('a value out of range among those that designs are made of is told at its place', () => {
+  const choices = numbers.filter(isChoice);
+  expect(choices.length).toBe(4);
+  for (const { from, to, text, line, path } of choices) {
+    const problems = problemsOf(example.slice(0, from) + text.replace(/^[\d.]+/, '1e12') + example.slice(to));
+    expect(problems.map((problem) => problem.line)).toEqual([line]);
+    expect(path.startsWith(problems[0]!.path)).toBe(true);
+    expect(problems[0]!.message).toContain('found 1e12');
   }
 });

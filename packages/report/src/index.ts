@@ -1,4 +1,7 @@
-export { ledgerCsv } from './ledger-csv.js';
+export { yearCalendar } from './calendar/year-calendar.js';
+export { compareCsv } from './csv/compare.js';
+export { ledgerCsv } from './csv/ledger.js';
+export { monthsCsv } from './csv/months.js';
 export { compareHtml, yearHtml } from './page/on-demand.js';
 export { carryText } from './text/carry.js';
 export { type CheckedDesign, checkText, problemsFound } from './text/check.js';

@@ -1,5 +1,7 @@
 import { join } from 'node:path';
 import type * as z from 'zod';
+import { readPartLists } from './document/part-lists.js';
+import { SiteError, type SiteProblem } from './document/site-problem.js';
 import { type SiteFile, siteOfDocument } from './load-site.js';
 import type { siteSchema } from './schema/site-schema.js';
 
@@ -10,6 +12,8 @@ export type DesignInput = z.input<typeof siteSchema>;
 export type SiteInput = Omit<DesignInput, 'costs'> & {
   /** Changes to the design, by the name of the variant. */
   variants?: Readonly<Record<string, object>>;
+  /** Tables of modules, from which an array names its own. */
+  modules?: string | readonly string[];
   sweep?: object;
   size?: object;
   carry?: object;
@@ -24,6 +28,9 @@ export type SiteInput = Omit<DesignInput, 'costs'> & {
  */
 export function buildSite(input: SiteInput, folder = '.'): SiteFile {
   const content = structuredClone(input) as Record<string, unknown>;
+  const problems: SiteProblem[] = [];
+  const lists = readPartLists(content, folder, problems);
+  if (problems.length > 0) throw new SiteError(String(input.name), problems);
   // The site has no file: its name stands in messages, in the folder from which files are found.
-  return siteOfDocument({ file: join(folder, String(input.name)), content, places: new Map() });
+  return siteOfDocument({ file: join(folder, String(input.name)), content, places: new Map(), lists });
 }

@@ -1,6 +1,7 @@
 import { InputFileError, readInputText } from '@wintergap/ground';
 import { nearestHint } from './document/nearest-word.js';
 import { fromOrigin, type Site } from './document/origin.js';
+import { itemsOfLoads, placeInTable, withAppliances, withModules } from './document/part-lists.js';
 import { valueProblems } from './document/schema-issues.js';
 import { locate, readDocument, type SiteDocument } from './document/site-document.js';
 import { pathText, SiteError, type SiteProblem } from './document/site-problem.js';
@@ -21,6 +22,8 @@ export interface SiteFile {
   /** The file as written, with the places of its values. */
   document: SiteDocument;
 }
+
+type WrittenDesign = Record<string, unknown>;
 
 /**
  * Reads a site file.
@@ -82,7 +85,7 @@ export function siteOfDocument(document: SiteDocument): SiteFile {
         for (const stranger of strangers) problems.push({ ...place, path: `variants.${name}`, message: stranger });
         continue;
       }
-      const site = check(mergeVariant(design, change), document, ['variants', name], problems);
+      const site = check(variantOf(design, change, document), document, ['variants', name], problems);
       if (site) variants.set(name, site);
     }
   }
@@ -90,10 +93,10 @@ export function siteOfDocument(document: SiteDocument): SiteFile {
   return { file, base, variants, document };
 }
 
-/** The keys of the file that describe the base design, as written. */
-export function writtenDesign({ content }: SiteDocument): Record<string, unknown> {
+/** The keys of the file that describe the base design, as written, with the appliances of its tables. */
+export function writtenDesign({ content, lists }: SiteDocument): Record<string, unknown> {
   const design = Object.entries(content).filter(([key]) => !aroundDesign.includes(key));
-  return { ...Object.fromEntries(design), ...costsWithin(content) };
+  return withAppliances({ ...Object.fromEntries(design), ...costsWithin(content) }, lists);
 }
 
 /** The part of `costs` that belongs to the design; the rest of the section stands around all designs. */
@@ -140,8 +143,29 @@ function strangeNames(design: Record<string, unknown>, change: unknown): string[
   });
 }
 
+/** The design that a variant's changes make of the base, with the appliances of its own tables. */
+export function variantOf(design: Record<string, unknown>, change: unknown, { lists }: SiteDocument): WrittenDesign {
+  return withAppliances(mergeVariant(design, change) as WrittenDesign, lists);
+}
+
+/** Keys to a value as the file counts its loads, where a table among them counts as one. */
+function asWritten([section, index, ...inner]: PropertyKey[], { content, lists }: SiteDocument): PropertyKey[] {
+  if (section !== 'loads' || typeof index !== 'number')
+    return [section, index, ...inner].filter((key) => key !== undefined);
+  return [section, itemsOfLoads(content.loads, lists)[index] ?? index, ...inner];
+}
+
 /** Checks one design; what is wrong in the base is not said again for each variant that inherits it. */
-function check(design: unknown, document: SiteDocument, within: string[], problems: SiteProblem[]): Site | null {
+function check(written: WrittenDesign, document: SiteDocument, within: string[], problems: SiteProblem[]): Site | null {
+  const { design, problems: unnamed, named } = withModules(written, document.lists);
+  if (unnamed.length > 0) {
+    for (const { path, message } of unnamed) {
+      const place = locate(document, [...within, ...path]);
+      const keys = pathText([...within, ...path]);
+      if (!problems.some((told) => told.message === message)) problems.push({ ...place, path: keys, message });
+    }
+    return null;
+  }
   // Code written for the schema anew takes longer to make than it saves on a few designs.
   const result = siteSchema.safeParse(design, { jitless: true });
   if (result.success) {
@@ -150,8 +174,13 @@ function check(design: unknown, document: SiteDocument, within: string[], proble
   }
   const alreadySaid = new Set(within.length > 0 ? problems.map(({ path, message }) => `${path} ${message}`) : []);
   for (const { path, message } of valueProblems(result.error)) {
-    if (alreadySaid.has(`${pathText(path)} ${message}`)) continue;
-    problems.push({ ...locate(document, [...within, ...path]), path: pathText([...within, ...path]), message });
+    const inTable = placeInTable(path, design, document.lists, named);
+    if (alreadySaid.has(`${inTable?.path ?? pathText(path)} ${message}`)) continue;
+    const place = inTable ?? {
+      ...locate(document, [...within, ...path]),
+      path: pathText([...within, ...asWritten(path, document)]),
+    };
+    problems.push({ ...place, message });
   }
   return null;
 }

@@ -42,7 +42,9 @@ test('a value that is written is not listed, though it be the usual one', () => 
   expect(values).not.toHaveProperty(['generator.warmUp']);
   expect(values).not.toHaveProperty(['generator.stop.fullEvery']);
   expect(values).toHaveProperty(['generator.coolDown'], '3 min');
-  expect(takenAs(parseSite(read('everything'), 'site.yaml').base)).toEqual([]);
+  expect(
+    takenAs(parseSite(read('everything'), new URL('../../../examples/everything.yaml', import.meta.url).pathname).base),
+  ).toEqual([]);
 });
 
 test('only what the design has is listed: no engine, no cabinet, rooms where somebody stands in them', () => {
@@ -52,7 +54,11 @@ test('only what the design has is listed: no engine, no cabinet, rooms where som
     'rooms.atLeast': '18 degC',
     'rooms.above': '3 K',
   });
-  expect(takenAs(designOf(bare, 'no engine'), 'us').map(({ value }) => value)).toContain('64.4 degF');
+  const inUs = takenAs(designOf(bare, 'no engine'), 'us');
+  expect(inUs.map(({ value }) => value)).toContain('64.4 degF');
+  // 3 K are written as 5.4 degF in a site file; in a sentence that would be a temperature.
+  expect(inUs.map(({ text }) => text)).toContain('rooms and huts above outdoors by 5.4 Fahrenheit degrees');
+  expect(inUs.map(({ value }) => value)).toContain('5.4 degF');
 });
 
 test('variants and changed designs are asked for what they say themselves', () => {

@@ -55,10 +55,11 @@ function arises(site: Site, key: UsualKey): boolean {
 }
 
 function listed(site: Site, key: UsualKey, units: UnitSystem): TakenAs {
-  const { what, written, source } = usual[key];
+  const { what, written, source, ...words } = usual[key];
   const shown = key === 'bank.stands' ? bankStands(site.bank) : at(site, key);
   const value = (written as (value: unknown, units: UnitSystem) => string | null)(shown, units);
-  return { key, value, text: `${what} ${value ?? 'none'}`, source };
+  const said = 'said' in words ? words.said(shown as never, units) : value;
+  return { key, value, text: `${what} ${said ?? 'none'}`, source };
 }
 
 function valueFor({ bank }: Site, key: UsualKey): unknown {

@@ -11,6 +11,10 @@ import {
 import type { WeatherYear } from '@wintergap/weather';
 import { autonomyOfYear, type BareYear, type PreparedCache, simulateBare } from '@wintergap/year';
 
+/** Hours of the year in weeks from 1 January, the last of eight days. */
+const weeksPerYear = 52;
+const hoursPerWeek = 168;
+
 /** The few figures by which one year of one design is judged. */
 export interface YearFigures {
   /** Where the weather came from. */
@@ -18,6 +22,8 @@ export interface YearFigures {
   generatorHours: number;
   /** Of each month, January first. */
   generatorMonthHours: number[];
+  /** Of each of 52 weeks from 1 January; the last has the day that is left over. */
+  generatorWeekHours: number[];
   starts: number;
   fuelLitres: number;
   /** Hours in which some load stayed dark. */
@@ -34,6 +40,15 @@ export interface YearFigures {
   ghiKWhPerM2: number;
 }
 
+/** Sums of an hourly series over the weeks of the year. */
+function weekSums(hourly: Float64Array): number[] {
+  const sums = new Array<number>(weeksPerYear).fill(0);
+  hourly.forEach((value, hour) => {
+    sums[Math.min(weeksPerYear - 1, Math.floor(hour / hoursPerWeek))]! += value;
+  });
+  return sums;
+}
+
 /** The figures of a settled year. */
 export function yearFigures(year: BareYear): YearFigures {
   const { weather, ledger } = year;
@@ -43,6 +58,7 @@ export function yearFigures(year: BareYear): YearFigures {
     weather: weather.source,
     generatorHours: engine.hours,
     generatorMonthHours: engine.months.map(({ hours }) => hours),
+    generatorWeekHours: weekSums(ledger.generatorH),
     starts: engine.starts,
     fuelLitres: engine.fuelLitres,
     darkHours: load.darkHours,

@@ -1,4 +1,12 @@
-import { type CostTerms, compareHtml, compareText, costText, type NamedYear, whyText } from '@wintergap/report';
+import {
+  type CostTerms,
+  compareCsv,
+  compareHtml,
+  compareText,
+  costText,
+  type NamedYear,
+  whyText,
+} from '@wintergap/report';
 import { readCosts } from '@wintergap/seasonal';
 import { inputFiles, type SiteFile } from '@wintergap/site';
 import {
@@ -28,13 +36,14 @@ export interface CompareOptions extends CommonYearsOptions, AcceptWeather {
   why?: boolean;
   json?: boolean;
   html?: string;
+  csv?: string;
   units?: string;
 }
 
 export async function answerCompare(site: SiteFile, options: CompareOptions): Promise<void> {
   const units = unitsOption(options.units, site.base.units);
   const costs = readCosts(site);
-  checkOutputs({ '--html': options.html }, inputFiles(site));
+  checkOutputs({ '--html': options.html, '--csv': options.csv }, inputFiles(site));
   const prepared = new PreparedCache();
   const designs = runDesigns(site, prepared);
   const sites = designs.map(({ name, result }) => ({ name, site: result.site }));
@@ -51,6 +60,7 @@ export async function answerCompare(site: SiteFile, options: CompareOptions): Pr
   if (options.html) {
     writeWhole(options.html, await compareHtml(designs, common, units, snow, priced), inputFiles(site));
   }
+  if (options.csv) writeWhole(options.csv, compareCsv(designs, common, units, priced), inputFiles(site));
   const reasons = options.why ? reasonsOf(designs, prepared) : null;
   if (options.json && reasons) print(`${JSON.stringify(reasons, null, 2)}\n`);
   else if (options.json) {

@@ -1,6 +1,16 @@
 import { dayOfDate } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
-import { dayText, headline, ledgerCsv, lossesText, worstText, yearHtml, yearText } from '@wintergap/report';
+import {
+  dayText,
+  headline,
+  ledgerCsv,
+  lossesText,
+  monthsCsv,
+  worstText,
+  yearCalendar,
+  yearHtml,
+  yearText,
+} from '@wintergap/report';
 import { changedDesign, designOf, inputFiles, type SiteFile, takenAs } from '@wintergap/site';
 import { type CommonAnswer, type LeaveOff, leaveOff } from '@wintergap/study';
 import { contractOf } from '@wintergap/tally';
@@ -29,6 +39,8 @@ export interface YearOptions extends CommonYearsOptions, AcceptWeather {
   json?: boolean;
   csv?: string;
   html?: string;
+  monthsCsv?: string;
+  calendar?: string;
   quiet?: boolean;
   day?: string;
   losses?: boolean;
@@ -43,7 +55,8 @@ export async function answerYear(site: SiteFile, options: YearOptions): Promise<
   const aged = options.age === undefined ? design : agedDesign(site, options.age, options.variant);
   const units = unitsOption(options.units, design.units);
   const day = options.day === undefined ? null : dayOption(options.day);
-  checkOutputs({ '--csv': options.csv, '--html': options.html }, inputFiles(site));
+  const { csv, html, monthsCsv: months, calendar } = options;
+  checkOutputs({ '--csv': csv, '--html': html, '--months-csv': months, '--calendar': calendar }, inputFiles(site));
   const spellDays = daysOption(options);
   const prepared = new PreparedCache();
   const result = simulateSite(aged, prepared);
@@ -52,7 +65,7 @@ export async function answerYear(site: SiteFile, options: YearOptions): Promise<
   if (options.csv) writeWhole(options.csv, ledgerCsv(result.ledger), inputFiles(site));
   // A day, and where the energy goes, are those of the file's year: nothing more is run for them.
   const common =
-    options.html || (!options.losses && day === null && (worst === null || options.json))
+    html || months || calendar || (!options.losses && day === null && (worst === null || options.json))
       ? await commonYearsOf([{ name: options.variant ?? 'base', result }], options, prepared)
       : undefined;
   if (options.html) {
@@ -62,6 +75,8 @@ export async function answerYear(site: SiteFile, options: YearOptions): Promise<
     };
     writeWhole(options.html, await yearHtml(result, units, settings), inputFiles(site));
   }
+  if (months) writeWhole(months, monthsCsv(result, units, common), inputFiles(site));
+  if (calendar && common) writeWhole(calendar, await yearCalendar(result, common, units), inputFiles(site));
   if (options.losses) printLosses(result, options.json, units);
   else if (day !== null) print(`${withTrust(result.weather.judgement, dayText(result, day, units))}\n`);
   else if (options.json) print(`${yearJson(result, common!, worst)}\n`);

@@ -13,6 +13,7 @@ export function addCompare(program: Command): void {
     .option('--why', 'say why: leave each effect out of base and variant (with --json: these reasons alone)')
     .option(...acceptWeather)
     .option('--json', 'print one JSON document: for each design its summary and its common years')
+    .option('--csv <file>', 'write the designs for a spreadsheet, one row each')
     .option('--html <file>', 'write the report, one page with charts')
     .option('--units <system>', 'metric or us, instead of what the site file says');
   addCommonYearsOptions(command)

@@ -14,6 +14,8 @@ export function addYear(program: Command): void {
     .option(...acceptWeather)
     .option('--json', 'print one JSON document')
     .option('--csv <file>', 'write the ledger, 8760 rows')
+    .option('--months-csv <file>', 'write the months for a spreadsheet, 12 rows')
+    .option('--calendar <file>', 'write tilts, weeks of fuel, snow and equalising as a calendar (.ics)')
     .option('--html <file>', 'write the report, one page with charts')
     .option('--quiet', 'print the first sentences only')
     .option('--day <MM-DD>', 'print the 24 hours of one day')

@@ -2,14 +2,14 @@ import { dateOfDay, monthInWords, monthNames } from '@wintergap/ground';
 import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
 import { takenAs } from '@wintergap/site';
 import type { CommonAnswer, CommonFigures } from '@wintergap/study';
-import { monthlySums, yearSum } from '@wintergap/tally';
+import { yearSum } from '@wintergap/tally';
 import { bankFacts, exceededLimits, saidOfLimit, type YearResult } from '@wintergap/year';
 import { usualAndBad, yearsInWords } from '../words/common-words.js';
 import { darkText } from '../words/dark-text.js';
-import { energyText } from '../words/energy-scale.js';
+import { energyText, monthEnergyScale } from '../words/energy-scale.js';
 import { count, dateText, figure, percent, wrap } from '../words/figures.js';
-import { lowestByMonth } from '../words/lowest-by-month.js';
 import { amountText } from '../words/money.js';
+import { largestEnergy, type MonthFigures, monthFigures } from '../words/month-figures.js';
 import {
   inShownUnits,
   inVolumeUnit,
@@ -92,44 +92,27 @@ function outsideInWords(fileHours: number, { hoursOfYears }: CommonFigures): str
   return '';
 }
 
-function monthsTable({ summary, ledger }: YearResult, units: UnitSystem): string {
-  const dcServedWh = monthlySums(ledger.dcServedWh);
-  const served = Array.from(monthlySums(ledger.acServedWh), (wh, m) => (wh + dcServedWh[m]!) / 1000);
-  const lowest = lowestByMonth(ledger.lowestStateOfCharge);
-  const fuel = (litres: number) => (litres === 0 ? '-' : figure(inVolumeUnit(litres, units)));
-  const orDash = (value: number) => (value === 0 ? '-' : figure(value));
-  const whole = (value: number) => (value === 0 ? '-' : figure(value, 0));
-  const head = ['', 'plane', 'array', 'used', 'thrown', 'load', 'engine', 'starts', 'fuel', 'lowest'];
-  const unit = ['', 'kWh/m2', 'kWh', 'kWh', 'kWh', 'kWh', 'h', '', volumeUnit(units), 'charge'];
-  const rows = monthNames.map((name, m) => {
-    const array = summary.array.months[m]!;
-    const engine = summary.generator.months[m]!;
-    return [
-      name,
-      figure(array.planeKWhPerM2, 0),
-      figure(array.availableKWh, 0),
-      figure(array.usedKWh, 0),
-      array.throttledKWh < 0.5 ? '-' : figure(array.throttledKWh, 0),
-      figure(served[m]!, 0),
-      orDash(engine.hours),
-      whole(engine.starts),
-      fuel(engine.fuelLitres),
-      percent(lowest[m]!),
-    ];
-  });
-  const year = [
-    'Year',
-    figure(summary.array.planeKWhPerM2, 0),
-    figure(summary.array.availableKWh, 0),
-    figure(summary.array.usedKWh, 0),
-    figure(summary.array.throttledKWh, 0),
-    figure(summary.load.servedKWh, 0),
-    orDash(summary.generator.hours),
-    whole(summary.generator.starts),
-    fuel(summary.generator.fuelLitres),
-    percent(Math.min(...lowest)),
+function monthsTable(result: YearResult, units: UnitSystem): string {
+  const { months, year } = monthFigures(result);
+  const scale = monthEnergyScale(largestEnergy(months));
+  const orDash = (value: number, text: (value: number) => string = figure) => (value === 0 ? '-' : text(value));
+  const energy = (kWh: number) => scale.textOf(kWh * 1000);
+  const row = (name: string, month: MonthFigures) => [
+    name,
+    figure(month.planeKWhPerM2, 0),
+    energy(month.availableKWh),
+    energy(month.usedKWh),
+    Number(energy(month.thrownKWh)) === 0 ? '-' : energy(month.thrownKWh),
+    energy(month.loadKWh),
+    orDash(month.engineHours),
+    orDash(month.starts, (starts) => figure(starts, 0)),
+    orDash(inVolumeUnit(month.fuelLitres, units)),
+    percent(month.lowestCharge),
   ];
-  return plainTable(head, [unit, ...rows, year]);
+  const head = ['', 'plane', 'array', 'used', 'thrown', 'load', 'engine', 'starts', 'fuel', 'lowest'];
+  const { unit } = scale;
+  const unitRow = ['', 'kWh/m2', unit, unit, unit, unit, 'h', '', volumeUnit(units), 'charge'];
+  return plainTable(head, [unitRow, ...months.map((month, m) => row(monthNames[m]!, month)), row('Year', year)]);
 }
 
 function bankText(result: YearResult, units: UnitSystem): string {

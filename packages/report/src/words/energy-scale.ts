@@ -19,3 +19,10 @@ export const energyText = (kWh: number): string =>
   Math.abs(kWh) < 0.9995 && Math.abs(kWh) > 0
     ? `${figure(kWh * 1000, Math.abs(kWh) < 0.00995 ? 1 : 0)} Wh`
     : `${figure(kWh)} kWh`;
+
+/** The scale in which a table of months is read, whose largest energy of one month is `largestKWh`. */
+export function monthEnergyScale(largestKWh: number): EnergyScale {
+  if (largestKWh < 10) return { unit: 'Wh', textOf: (wh) => figure(wh, 0) };
+  const digits = largestKWh < 100 ? 1 : 0;
+  return { unit: 'kWh', textOf: (wh) => figure(wh / 1000, digits) };
+}

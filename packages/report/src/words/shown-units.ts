@@ -26,7 +26,6 @@ export const temperatureText = (celsius: number, units: UnitSystem): string =>
 export const temperatureDifferenceText = (kelvins: number, units: UnitSystem): string =>
   units === 'us' ? `${figure(kelvins * 1.8, 0)} Fahrenheit degrees` : `${figure(kelvins, 0)} K`;
 
-const mm2PerKcmil = 0.506707;
 const cm2PerSquareInch = 6.4516;
 const cubicFeetPerM3 = 35.3147;
 const kgPerPound = 0.45359237;
@@ -45,5 +44,5 @@ export function inShownUnits(sentence: string, units: UnitSystem): string {
     .replace(/(\d+(?:\.\d+)?) K\b/g, (_, kelvins: string) => temperatureDifferenceText(Number(kelvins), units))
     .replace(/(\d+(?:\.\d+)?) cm2\b/g, (_, cm2: string) => `${figure(Number(cm2) / cm2PerSquareInch)} in2`)
     .replace(/(\d+(?:\.\d+)?) m3\/h\b/g, (_, flow: string) => `${figure(Number(flow) * cubicFeetPerM3)} ft3/h`)
-    .replace(/(\d+(?:\.\d+)?) mm2\b/g, (_, mm2: string) => `${figure(Number(mm2) / mm2PerKcmil)} kcmil`);
+    .replace(/(\d+(?:\.\d+)?) mm2\b/g, (_, mm2: string) => formatQuantity(Number(mm2), 'conductorArea', units));
 }

@@ -1,9 +1,9 @@
 import { hoursPerYear } from '@wintergap/ground';
 import { readSection, type SiteFile } from '@wintergap/site';
 import {
+  between,
   fraction,
   mapping,
-  notNegative,
   number,
   quantity,
   readElsewhere,
@@ -57,8 +57,14 @@ export interface StoreCosts {
   other: number;
 }
 
-const price = number(0, 1e12, 'a price');
-const life = quantity('duration', { min: 24, say: 'a life such as 12 years' }).optional();
+const price = number(0, 1e9, 'a price');
+const upToBillion = (of: string) => between(0, 1e9, `/${of}`);
+const mostYears = 200;
+const life = quantity('duration', {
+  min: 24,
+  max: mostYears * hoursPerYear,
+  say: `a life such as 12 years, up to ${mostYears} years`,
+}).optional();
 const change = fraction({ min: -0.2, max: 0.5, say: 'a change per year from -20 % to 50 %' });
 
 /** An engine that hardly runs rusts, its seals and hoses harden and its parts go out of sale: common practice, no source. */
@@ -68,28 +74,32 @@ const schema = mapping({
   // Read with each design.
   currency: readElsewhere,
   extra: readElsewhere,
-  years: wholeNumber(1, 200, 'years').optional(),
+  years: wholeNumber(1, mostYears, 'years').optional(),
   discount: change.optional(),
   fuelEscalation: change.optional(),
-  array: quantity('pricePerPower', notNegative).optional(),
-  bank: quantity('pricePerEnergy', notNegative).optional(),
+  array: quantity('pricePerPower', upToBillion('kW')).optional(),
+  bank: quantity('pricePerEnergy', upToBillion('kWh')).optional(),
   engine: mapping({
     price,
-    life: quantity('duration', { min: 10, say: 'running hours such as 2000 h' }).optional(),
+    life: quantity('duration', {
+      min: 10,
+      max: 1e6,
+      say: 'running hours such as 2000 h, 10 h to 1000000 h',
+    }).optional(),
     lifeYears: quantity('duration', {
       min: hoursPerYear,
       max: 100 * hoursPerYear,
       say: 'a life such as 20 years, 1 to 100 years',
     }).optional(),
-    service: quantity('pricePerTime', notNegative).optional(),
+    service: quantity('pricePerTime', between(0, 1e6, '/h')).optional(),
     alreadyThere: word(['yes', 'no']).default('no'),
   }).optional(),
   store: mapping({
-    in: quantity('pricePerPower', notNegative),
-    kept: quantity('pricePerEnergy', notNegative).optional(),
-    out: quantity('pricePerPower', notNegative),
+    in: quantity('pricePerPower', upToBillion('kW')),
+    kept: quantity('pricePerEnergy', upToBillion('kWh')).optional(),
+    out: quantity('pricePerPower', upToBillion('kW')),
     lives: mapping({ in: life, kept: life, out: life }).optional(),
-    upkeep: quantity('pricePerTime', notNegative).optional(),
+    upkeep: quantity('pricePerTime', between(0, 1e6, '/h')).optional(),
     other: price.optional(),
   }).optional(),
 });

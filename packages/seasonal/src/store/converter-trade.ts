@@ -30,7 +30,7 @@ const bisectionSteps = 20;
 
 /**
  * Tries a ladder of converter-in powers between two ends, finds the smallest store of each, and bisects between the
- * last power that does not close the loop and the first that does. A ladder and not bisection alone, because with a
+ * last power that does not cover the year and the first that does. A ladder and not bisection alone, because with a
  * minimum load more power can take less: a large converter leaves the thin hours.
  *
  * @param leastW a power that is surely too small, or just enough, W; above 0

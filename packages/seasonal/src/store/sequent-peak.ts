@@ -58,7 +58,7 @@ export function sequentPeak(supply: ArrayLike<number>, demand: ArrayLike<number>
  *
  * Taken backwards, twice round: R_{t-1} = max(0, R_t + demand_t - supply_t) / (1 - loss), where R_t is the least
  * content after step t that carries all later demand. The store is the largest R. Without loss this is `sequentPeak`.
- * The loop closes when R comes back to zero somewhere in the second round; otherwise it grows without end.
+ * The store covers the year when R comes back to zero somewhere in the second round; otherwise it grows without end.
  *
  * @param lossPerStep share of the content lost in a step, 0 up to but not including 1
  */
@@ -101,7 +101,7 @@ export function sequentPeakWithLoss(
 }
 
 /**
- * Demand of one round left open by a store without limit. Only for a loop that does not close: such a store runs
+ * Demand of one round left open by a store without limit. Only where the year is not covered: such a store runs
  * empty within a round, so the second round is the settled one.
  */
 function leftOpen(supply: ArrayLike<number>, demand: ArrayLike<number>, kept: number): number {

@@ -27,9 +27,9 @@ export type StoreSize = Balance &
   (
     | {
         closes: true;
-        /** The smallest store that closes the loop, with the converter in that allows it. */
+        /** The smallest store that covers the year, with the converter in that allows it. */
         store: SeasonalStore;
-        /** The smallest converter in that closes the loop, with the larger store it needs. */
+        /** The smallest converter in that covers the year, with the larger store it needs. */
         smallestConverterIn: SeasonalStore;
         /** Everything between the two, by converter-in power; empty when there is no demand. */
         trade: readonly TradePoint[];

@@ -36,7 +36,7 @@ export function smallestCapacity(
   allowedWh: number,
 ): number | null {
   const peak = sequentPeakWithLoss(flows.supplyWh, flows.drawWh, lossPerH);
-  // A loop that does not close runs empty within a year, so no store ever holds more than a year's supply.
+  // A store that does not cover the year runs empty within a year, so no store ever holds more than a year's supply.
   let high = peak.closes ? peak.storeSize : sum(flows.supplyWh);
   if (unmetInSettledYear(flows, efficiencyOut, high, lossPerH) > allowedWh) {
     if (!peak.closes) return null;

@@ -32,7 +32,7 @@ const smallestTried = 1 / 16;
 const bisectionSteps = 7;
 
 /**
- * Finds the smallest array with which the loop closes, by doubling or halving from the base design until it is
+ * Finds the smallest array whose surplus covers the year, by doubling or halving from the base design until it is
  * bracketed and then bisecting, to about 1 %. At most 12 years are simulated for a largest scale of 16.
  *
  * @param scaleToYear simulates the year again with the array scaled; its cost is the caller's

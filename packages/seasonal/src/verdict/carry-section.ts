@@ -1,12 +1,12 @@
 import { readSection, type SiteFile } from '@wintergap/site';
-import { fraction, mapping, notNegative, number, quantity, type Schema, word } from '@wintergap/site/fields';
+import { between, fraction, mapping, number, quantity, type Schema, word } from '@wintergap/site/fields';
 import { type HydrogenChain, type HydrogenKeeping, hydrogenRange, hydrogenTechnology } from '../store/hydrogen.js';
 import type { StoreTechnology } from '../store/seasonal-store.js';
 
 /** What the site file's `carry` key asks for. */
 export interface CarrySettings {
   store: CarryStore;
-  /** Largest array looked at for closing the loop, as a multiple of the design's. */
+  /** Largest array looked at that could cover the year, as a multiple of the design's. */
   largestArray: number;
 }
 
@@ -37,7 +37,7 @@ const efficiency = fraction({ min: 0.01, max: 1, say: 'an efficiency from 1 % to
 const converter = mapping({
   efficiency: efficiency.optional(),
   minimumLoad: fraction().optional(),
-  standby: quantity('power', notNegative).optional(),
+  standby: quantity('power', between(0, 1e6, 'W')).optional(),
 });
 const ownStore = mapping({
   kind: word(['own', 'hydrogen']).default('own'),

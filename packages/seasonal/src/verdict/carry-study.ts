@@ -63,7 +63,7 @@ const usualYears = 25;
  * Answers whether seasonal storage is worth it for a design.
  *
  * Sizes come from the year with the engine taken out and converter out in its place (`converterInEnginePlace`), for the
- * array as it stands and for arrays around the smallest that closes the loop; each array size is a simulation of its
+ * array as it stands and for arrays around the smallest that covers the year; each array size is a simulation of its
  * own. Rivals are simulated with the engine in place.
  *
  * @param onYear called before each year is simulated, with how many there were and about how many there will be at most
@@ -147,7 +147,7 @@ function keptByScale(make: (scale: number) => ConverterYear): (scale: number) =>
   };
 }
 
-/** The design's array, the one that closes the loop, that with the allowance, and one between far-off ends. */
+/** The design's array, the one that covers the year, that with the allowance, and one between far-off ends. */
 function scalesToShow(closing: ClosingArray | null): number[] {
   if (!closing) return [1];
   if (!closing.closes) return [1, Math.sqrt(closing.largestTried), closing.largestTried];

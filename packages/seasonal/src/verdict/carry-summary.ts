@@ -11,7 +11,7 @@ import type { CostComparison, StoreJudgement } from './judge-store.js';
 /** The three sizes of a store, and what they do. */
 export interface StoreFigures {
   closes: boolean;
-  /** Share of the need that is met, standby included; 1 when the loop closes. */
+  /** Share of the need that is met, standby included; 1 when the store covers the year. */
   met: number;
   converterInKW: number;
   storeKWh: number;
@@ -72,7 +72,7 @@ export interface CarrySummary
     standingLossKWh: number;
   };
   arrays: CaseFigures[];
-  /** What closes the loop; `null` when there is nothing to close. */
+  /** What covers the year; `null` when there is nothing to cover. */
   closing: {
     closes: boolean;
     scale: number | null;

@@ -41,10 +41,10 @@ const sizeOf = (surplusKWh: number, demandKWh: number, chosen = technology) => {
   return sizeStore(surplusWh, demandWh, chosen, 0);
 };
 
-test('a loop that does not close is not worth it, and the sentence shows the sum', () => {
+test('a store that does not cover the year is not worth it, and the sentence shows the sum', () => {
   const judgement = judgeStore(sizeOf(612, 380), engine, prices);
   expect(verdictText(judgement, null, 'metric')).toBe(
-    "Not worth it: the loop does not close; this array's surplus is 612 kWh, 35 % round trip brings 214 kWh of the " +
+    "Not worth it: the store does not cover the year; this array's surplus is 612 kWh, 35 % round trip brings 214 kWh of the " +
       '380 kWh needed.',
   );
   expect(judgement.deciding[0].value).toBeCloseTo(214.2, 6);

@@ -37,7 +37,7 @@ export interface CostComparison {
 }
 
 export interface StoreJudgement {
-  /** `nothing to retire` when neither engine nor darkness answered anything; `no prices` when the loop closes. */
+  /** `nothing to retire` when neither engine nor darkness answered anything; `no prices` when the store covers the year. */
   verdict: 'worth it' | 'not worth it' | 'no prices' | 'nothing to retire';
   size: StoreSize;
   /** The store judged: the cheapest between smallest converter and smallest store where prices tell. */

@@ -23,7 +23,7 @@ export function verdictText(
     sentences.push('Nothing to retire: sun and bank carry this load without an engine.');
   } else if (!size.closes) {
     sentences.push(
-      `Not worth it: the loop does not close; this array's surplus is ${kWh(size.surplusWh)}, ` +
+      `Not worth it: the store does not cover the year; this array's surplus is ${kWh(size.surplusWh)}, ` +
         `${broughtBy(size.surplusWh, size.roundTrip, size.bringsWh)} ${kWh(size.bringsWh)} of the ` +
         `${kWh(size.demandWh)} needed.`,
     );

@@ -1,7 +1,9 @@
+import { dirname } from 'node:path';
 import { LineCounter, parseDocument } from 'yaml';
+import { itemsOfLoads, type PartLists, placesWithAppliances, readPartLists } from './part-lists.js';
 import { nearestPlace, type Place, type Places, placesIn } from './places.js';
 import { shapeProblems, tooDeep } from './shape.js';
-import { pathText, SiteError } from './site-problem.js';
+import { pathText, SiteError, type SiteProblem } from './site-problem.js';
 
 /** A parsed YAML file that still knows where each value stands. */
 export interface SiteDocument {
@@ -10,6 +12,8 @@ export interface SiteDocument {
   content: Record<string, unknown>;
   /** Where each of its values stands. */
   places: Places;
+  /** The tables of parts that it names. */
+  lists: PartLists;
 }
 
 /** One slip often upsets everything after it: the first few say enough. */
@@ -67,7 +71,12 @@ export function readDocument(text: string, file: string): SiteDocument {
       },
     ]);
   }
-  return { file, content: content as Record<string, unknown>, places: placesIn(document, lines) };
+  const inTables: SiteProblem[] = [];
+  const lists = readPartLists(content as Record<string, unknown>, dirname(file), inTables);
+  if (inTables.length > 0) throw new SiteError(file, inTables);
+  const { loads } = content as Record<string, unknown>;
+  const places = placesWithAppliances(placesIn(document, lines), itemsOfLoads(loads, lists));
+  return { file, content: content as Record<string, unknown>, places, lists };
 }
 
 /**

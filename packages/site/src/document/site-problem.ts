@@ -1,5 +1,7 @@
 /** A place in the site file and what is wrong there. */
 export interface SiteProblem {
+  /** The table of parts in which it stands, as the site file names it; absent for the site file itself. */
+  file?: string;
   /** 1-based line and column in the file; 0 when the problem has no place of its own. */
   line: number;
   column: number;
@@ -29,7 +31,7 @@ export class SiteError extends Error {
   }
 }
 
-function describe(file: string, { line, column, path, message }: SiteProblem): string {
+function describe(siteFile: string, { file = siteFile, line, column, path, message }: SiteProblem): string {
   const place = line > 0 ? `${file}:${line}:${column}` : file;
   return path === '' ? `${place}: ${message}` : `${place}: ${path}: ${message}`;
 }

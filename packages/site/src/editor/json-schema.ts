@@ -17,7 +17,7 @@ const takes = 'x-takes';
  * @param sections schemas of the keys beside the design, such as `sweep`; any value is allowed for those left out
  */
 export function siteJsonSchema(sections: Readonly<Record<string, z.ZodType>> = {}): JsonSchema {
-  const design = jsonSchemaOf(designSchema);
+  const design = withTables(jsonSchemaOf(designSchema));
   const variants: JsonSchema = { type: 'object', additionalProperties: changesOf(design) };
   const around = Object.fromEntries(
     aroundDesign.map((key) => {
@@ -30,10 +30,36 @@ export function siteJsonSchema(sections: Readonly<Record<string, z.ZodType>> = {
   const whole: JsonSchema = {
     ...design,
     title: 'Wintergap site file',
-    properties: { ...design.properties, ...around, variants },
+    properties: { ...design.properties, ...around, modules: listOfFiles(), variants },
   };
   describeKeys(whole, '');
   return whole;
+}
+
+// Made anew each time: facts are taken from a schema as it is described.
+const fileOfTable = (): JsonSchema => ({ type: 'string', [takes]: 'a CSV file' });
+const listOfFiles = (): JsonSchema => ({ anyOf: [fileOfTable(), { type: 'array', items: { type: 'string' } }] });
+
+/** What tables of parts allow beside what the schema reads once they are written out: a module's name, a list of loads. */
+function withTables(design: JsonSchema): JsonSchema {
+  const { arrays, loads } = design.properties!;
+  const array = arrays!.items!;
+  const list: JsonSchema = {
+    type: 'object',
+    properties: { list: fileOfTable() },
+    required: ['list'],
+    additionalProperties: false,
+  };
+  const byName: JsonSchema = { type: 'string', [takes]: 'or the name of one in a table of `modules`' };
+  const module: JsonSchema = { anyOf: [array.properties!.module!, byName] };
+  return {
+    ...design,
+    properties: {
+      ...design.properties,
+      arrays: { ...arrays, items: { ...array, properties: { ...array.properties, module } } },
+      loads: { ...loads, items: { anyOf: [loads!.items!, list] } },
+    },
+  };
 }
 
 function jsonSchemaOf(schema: z.ZodType): JsonSchema {

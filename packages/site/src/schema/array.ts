@@ -21,7 +21,7 @@ import { priced, pricedWhole } from './price.js';
 /** A change per kelvin as data sheets print it: `-0.39 %`. */
 const perKelvin = quantity('fraction', { min: -0.02, max: 0.02, say: 'a change per kelvin such as -0.39 %' });
 
-const moduleSheet = mapping({
+const moduleShape = {
   power: quantity('power', upTo(100_000, 'W')).optional(),
   vmp: quantity('voltage', between(0.1, 1000, 'V')),
   imp: quantity('current', between(0.01, 100, 'A')),
@@ -38,7 +38,12 @@ const moduleSheet = mapping({
   price: priced.price,
   upkeep: priced.upkeep,
   lives: priced.lives,
-});
+};
+
+/** Keys of a data sheet, which are the columns of a table of modules. */
+export const moduleKeys: readonly string[] = Object.keys(moduleShape);
+
+const moduleSheet = mapping(moduleShape);
 
 const tilts = z
   .array(mapping({ from: date, tilt }), { error: () => 'expected a list such as [{ from: 10-01, tilt: 68 }]' })

@@ -67,7 +67,7 @@ const siteShape = {
 };
 
 /** Keys of the site file that are not part of one design. */
-export const aroundDesign = ['variants', 'sweep', 'size', 'carry', 'costs'];
+export const aroundDesign = ['modules', 'variants', 'sweep', 'size', 'carry', 'costs'];
 
 /** The values of one design of a place, the site file without its variants: what each key allows by itself. */
 export const designSchema = mapping(siteShape, aroundDesign);

@@ -16,11 +16,6 @@ interface Range {
   say: string;
 }
 
-/** Above zero, whatever the unit. */
-export const positive: Range = { min: Number.MIN_VALUE, say: 'more than zero' };
-/** Zero or more, whatever the unit. */
-export const notNegative: Range = { min: 0, say: 'zero or more' };
-
 /** From one limit to another, both included, in the unit the quantity is turned into. */
 export const between = (min: number, max: number, unit: string): Range => ({
   min,

@@ -12,6 +12,8 @@ interface UsualValue {
   what: string;
   value: unknown;
   written: (value: never, units: UnitSystem) => string | null;
+  /** The value in a sentence, where it would be misread as it is written in a site file. */
+  said?: (value: never, units: UnitSystem) => string;
   source: string;
 }
 
@@ -93,6 +95,11 @@ export const usual = {
     what: 'rooms and huts above outdoors by',
     value: 3,
     written: (kelvin: number, units) => formatQuantity(kelvin, 'temperatureDifference', units),
+    // "5.4 degF above outdoors" reads as a temperature.
+    said: (kelvin: number, units) =>
+      units === 'us'
+        ? `${formatQuantity(kelvin, 'temperatureDifference', units).replace(' degF', '')} Fahrenheit degrees`
+        : formatQuantity(kelvin, 'temperatureDifference', units),
     source: `what sun and walls give: ${noSource}`,
   },
   'converter.idle': {

@@ -12,6 +12,9 @@ export interface CommonFigures {
   darkKWh: YearsMean;
   /** Mean engine hours of each month, January first. */
   monthHours: number[];
+  /** Mean engine hours of each of 52 weeks from 1 January, and the share of years in which it runs in that week. */
+  weekHours: number[];
+  weekRuns: number[];
   /** Engine hours of each year, in the order of the years. */
   hoursOfYears: number[];
   /** Fuel of each year, in the same order. */
@@ -68,10 +71,9 @@ function figuresOf(design: DesignYears, base: DesignYears | null): CommonFigures
     generatorHours: yearsMean(of('generatorHours')),
     fuelLitres: yearsMean(of('fuelLitres')),
     darkKWh: yearsMean(of('darkKWh')),
-    monthHours: Array.from({ length: 12 }, (_, month) => {
-      const hours = years.map(({ generatorMonthHours }) => generatorMonthHours[month] ?? 0);
-      return hours.reduce((sum, value) => sum + value, 0) / years.length;
-    }),
+    monthHours: meanOfEach(years.map(({ generatorMonthHours }) => generatorMonthHours)),
+    weekHours: meanOfEach(years.map(({ generatorWeekHours }) => generatorWeekHours)),
+    weekRuns: meanOfEach(years.map(({ generatorWeekHours }) => generatorWeekHours.map((hours) => (hours > 0 ? 1 : 0)))),
     hoursOfYears: of('generatorHours'),
     litresOfYears: of('fuelLitres'),
     againstBase: base && {
@@ -80,3 +82,7 @@ function figuresOf(design: DesignYears, base: DesignYears | null): CommonFigures
     },
   };
 }
+
+/** Place by place the mean of lists of one length. */
+const meanOfEach = (lists: readonly (readonly number[])[]): number[] =>
+  (lists[0] ?? []).map((_, at) => lists.reduce((sum, list) => sum + (list[at] ?? 0), 0) / lists.length);

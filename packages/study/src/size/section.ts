@@ -1,12 +1,13 @@
+import { hoursPerYear } from '@wintergap/ground';
 import { readSection, type SiteFile } from '@wintergap/site';
 import {
+  between,
   fraction,
   mapping,
-  notNegative,
   number,
-  positive,
   quantity,
   type Schema,
+  upTo,
   wholeNumber,
   word,
 } from '@wintergap/site/fields';
@@ -42,22 +43,24 @@ const mostDesigns = 50_000;
 const example =
   'size: { choose: { arrays.0.strings: 2..8, bank.capacity: [500 Ah, 800 Ah] }, target: { generatorHours: 60 h }, least: array }';
 
+const ofYear = between(0, hoursPerYear, 'h');
+
 const schema = mapping({
   choose: designRanges(example),
   target: mapping({
-    generatorHours: quantity('duration', notNegative).optional(),
-    fuel: quantity('volume', notNegative).optional(),
-    darkHours: quantity('duration', notNegative).optional(),
-    autonomy: quantity('duration', notNegative).optional(),
+    generatorHours: quantity('duration', ofYear).optional(),
+    fuel: quantity('volume', between(0, 1e9, 'L')).optional(),
+    darkHours: quantity('duration', ofYear).optional(),
+    autonomy: quantity('duration', ofYear).optional(),
     in: word(['usual', 'one-in-ten']).default('usual'),
   }),
   least: word(leastWords).default('array'),
   /** Common weather years behind the answer, and their seed. */
   years: wholeNumber(1, 1000, 'how many weather years').optional(),
-  seed: wholeNumber(0, Number.MAX_SAFE_INTEGER, 'a seed').default(1),
+  seed: wholeNumber(0, 2 ** 31, 'a seed').default(1),
   /** What goes into the hand method beside the answer. */
   hand: mapping({
-    autonomy: quantity('duration', positive).optional(),
+    autonomy: quantity('duration', upTo(hoursPerYear, 'h')).optional(),
     ratio: number(0.5, 5, 'an array-to-load ratio').default(1.3),
     losses: fraction({ min: 0, max: 0.9, say: '0 % to 90 %' }).default(0.15),
     margin: number(1, 3, 'a margin, such as 1.1').default(1.1),

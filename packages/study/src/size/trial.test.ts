@@ -8,6 +8,7 @@ const figures = (of: Partial<YearFigures>): YearFigures => ({
   weather: 'made up',
   generatorHours: 0,
   generatorMonthHours: new Array(12).fill(0),
+  generatorWeekHours: new Array(52).fill(0),
   starts: 0,
   fuelLitres: 0,
   darkHours: 0,

@@ -19,8 +19,8 @@ const example = 'sweep: { designs: { bank.capacity: [500 Ah, 1000 Ah], arrays.0.
 const schema = mapping({
   designs: designRanges(example),
   sample: mapping({
-    count: wholeNumber(1, Number.MAX_SAFE_INTEGER, 'how many designs to take'),
-    seed: wholeNumber(0, Number.MAX_SAFE_INTEGER, 'the seed of the sample'),
+    count: wholeNumber(1, 1e9, 'how many designs to take'),
+    seed: wholeNumber(0, 2 ** 31, 'the seed of the sample'),
   }).optional(),
 });
 
