@@ -2,7 +2,7 @@ import { cabinetStep, heaterPower } from '@wintergap/battery';
 import { fuelLPerH } from '@wintergap/generator';
 import { hoursPerYear } from '@wintergap/ground';
 import { type Ledger, ledgerColumns } from '@wintergap/tally';
-import { type BusFlow, createBusFlow, hottestChargeC, solveBus } from './bus-flow.js';
+import { type BusFlow, createBusFlow, createMoment, hottestChargeC, type Moment, solveBus } from './bus-flow.js';
 import {
   beginBulk,
   beginDay,
@@ -22,7 +22,7 @@ import {
   phases,
 } from './engine.js';
 import type { Plant } from './plant.js';
-import { postPiece } from './post-piece.js';
+import { createPiece, type Piece, postPiece } from './post-piece.js';
 
 /** All that one piece of an hour hands to the next, and one year to the next. */
 export interface PlantState {
@@ -34,6 +34,11 @@ export interface PlantState {
   flow: BusFlow;
   /** What the buses would do without the running engine; its content means nothing between two moments. */
   idle: BusFlow;
+  /** The moment the buses are solved for. */
+  moment: Moment;
+  /** The last piece run, and what is left of the hour, h. */
+  piece: Piece;
+  leftH: number;
 }
 
 export function createPlantState(plant: Plant, stateOfCharge: number): PlantState {
@@ -44,6 +49,9 @@ export function createPlantState(plant: Plant, stateOfCharge: number): PlantStat
     charge: createCharging(),
     flow: createBusFlow(plant.bank.restVoltage(stateOfCharge)),
     idle: createBusFlow(plant.bank.restVoltage(stateOfCharge)),
+    moment: createMoment(),
+    piece: createPiece(),
+    leftH: 0,
   };
 }
 
@@ -67,7 +75,7 @@ const stepNearFull = 0.08;
  */
 export function runYear(plant: Plant, state: PlantState, ledger: Ledger, firstHour = 0): void {
   const { bank, cabinet, heater, aroundC } = plant;
-  const { charge } = state;
+  const { charge, moment } = state;
   for (const name of ledgerColumns) ledger[name].fill(0);
   let storedWh = bank.storedWh(state.stateOfCharge);
   ledger.bankStoredAtStartWh = storedWh;
@@ -77,12 +85,14 @@ export function runYear(plant: Plant, state: PlantState, ledger: Ledger, firstHo
     const outsideC = aroundC[h]!;
     const heaterW = heater === null ? 0 : heaterPower(state.bankC, outsideC, heatW, 1, cabinet, heater);
     ledger.lowestStateOfCharge[h] = state.stateOfCharge;
-    let leftH = 1;
+    moment.h = h;
+    moment.bankC = state.bankC;
+    moment.heaterW = heaterW;
+    state.leftH = 1;
     let heaterServedWh = 0;
-    for (let piece = 1; leftH > 0; piece++) {
-      const hours = runPiece(plant, state, ledger, h, heaterW, leftH, piece < mostPieces);
-      heaterServedWh += heaterW * state.flow.servedShare * hours;
-      leftH -= hours;
+    for (let pieces = 1; state.leftH > 0; pieces++) {
+      runPiece(plant, state, ledger, pieces < mostPieces);
+      heaterServedWh += heaterW * state.flow.servedShare * state.piece.hours;
     }
     const beforeWh = bank.storedWh(state.stateOfCharge);
     // The rule of doubling per 10 K is not trusted beyond where chargers stop.
@@ -101,45 +111,31 @@ export function runYear(plant: Plant, state: PlantState, ledger: Ledger, firstHo
   }
 }
 
-/** Runs one piece of an hour, at most `leftH` long, and returns its length in hours. */
-function runPiece(
-  plant: Plant,
-  state: PlantState,
-  ledger: Ledger,
-  h: number,
-  heaterW: number,
-  leftH: number,
-  mayCut: boolean,
-): number {
+/** Runs one piece of an hour and takes it off what is left of the hour. */
+function runPiece(plant: Plant, state: PlantState, ledger: Ledger, mayCut: boolean): void {
   const { bank, generator, chargeRules } = plant;
-  const { engine, charge, flow, bankC } = state;
+  const { engine, charge, flow, moment, piece, bankC, leftH } = state;
+  const { h } = moment;
   const s = state.stateOfCharge;
+  moment.stateOfCharge = s;
   const wasOff = engine.phase === phases.off;
-  if (wasOff) solveBus(flow, plant, h, s, bankC, charge.stage, false, heaterW);
+  if (wasOff) solveNow(plant, state, flow, false);
   if (generator !== null) {
     const isFull = charge.stage === stages.float;
-    const carries = bankCarries(plant, state, h, heaterW);
+    const carries = bankCarries(plant, state);
     if (decideEngine(engine, generator, h, s, flow, carries, charge.daysSinceFull, isFull) === 1) {
       ledger.starts[h]!++;
       beginBulk(charge);
     }
   }
   const loaded = isLoaded(engine);
-  if (!wasOff || engine.phase !== phases.off) solveBus(flow, plant, h, s, bankC, charge.stage, loaded, heaterW);
+  if (!wasOff || engine.phase !== phases.off) solveNow(plant, state, flow, loaded);
   let hours = leftH;
   if (mayCut) hours = cutAtEvents(plant, state, h, leftH);
   if (flow.ratePerH > 0 || bank.traits.bendsAtEnds) {
     const wantAtStartW = flow.engineWantW;
-    solveBus(
-      flow,
-      plant,
-      h,
-      Math.min(Math.max(s + (flow.ratePerH * hours) / 2, bank.lowestState), 1),
-      bankC,
-      charge.stage,
-      loaded,
-      heaterW,
-    );
+    moment.stateOfCharge = Math.min(Math.max(s + (flow.ratePerH * hours) / 2, bank.lowestState), 1);
+    solveNow(plant, state, flow, loaded);
     if (mayCut) {
       if (loaded && generator!.stopAtBulkEnd) hours = cutAtBulkEnd(flow, wantAtStartW, hours);
       hours = cutAtEvents(plant, state, h, hours);
@@ -154,24 +150,34 @@ function runPiece(
     ledger.generatorH[h]! += hours;
     ledger.fuelL[h]! += fuelLPerH(flow.engineToAcW + engineDcInW, generator) * hours;
   }
-  postPiece(ledger, plant, flow, h, hours, heaterW, bank.storedWh(next) - bank.storedWh(s), engineDcInW, loaded);
+  piece.hours = hours;
+  piece.storedWh = bank.storedWh(next) - bank.storedWh(s);
+  piece.engineDcInW = engineDcInW;
+  postPiece(ledger, plant, flow, moment, piece);
   if (next < ledger.lowestStateOfCharge[h]!) ledger.lowestStateOfCharge[h] = next;
   if (flow.atVoltageLimit && flow.amps >= 0) holdVoltage(charge, chargeRules, hours, flow.amps, bankC);
   if (generator !== null) advanceEngine(engine, generator, hours, flow.voltageV);
   state.stateOfCharge = next;
-  return hours;
+  state.leftH = leftH - hours;
+}
+
+/** Solves the buses at the state of charge of the moment. */
+function solveNow(plant: Plant, { moment, charge }: PlantState, flow: BusFlow, engineLoaded: boolean): void {
+  moment.stage = charge.stage;
+  moment.engineLoaded = engineLoaded;
+  solveBus(flow, plant, moment);
 }
 
 /** Dark load below this share is rounding. */
 const sameShare = 1e-9;
 
 /** Whether sun and bank serve the whole DC bus without the engine; `state.flow` is solved already while it is off. */
-function bankCarries(plant: Plant, state: PlantState, h: number, heaterW: number): boolean {
-  const { engine, flow, idle, charge, stateOfCharge, bankC } = state;
+function bankCarries(plant: Plant, state: PlantState): boolean {
+  const { engine, flow, idle } = state;
   if (engine.phase === phases.off) return flow.servedShare > 1 - sameShare;
   if (engine.phase !== phases.loaded) return true;
   idle.voltageV = flow.voltageV;
-  solveBus(idle, plant, h, stateOfCharge, bankC, charge.stage, false, heaterW);
+  solveNow(plant, state, idle, false);
   return idle.servedShare > 1 - sameShare;
 }
 

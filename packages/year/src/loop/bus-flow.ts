@@ -38,9 +38,38 @@ export interface BusFlow {
   /** What the DC bus would take from the engine, and the most the engine or its charger can give it. */
   engineWantW: number;
   engineLimitW: number;
+  /** What the bank would take at the set voltage of its stage, and that voltage. */
+  acceptAmps: number;
+  setV: number;
   /** Lowest state of charge the bank can be drawn to at this current. */
   emptyAt: number;
 }
+
+/**
+ * The moment for which the buses are solved. One object per run, filled again: numbers that are handed over in it need no
+ * memory of their own, as arguments between functions do.
+ */
+export interface Moment {
+  /** Hour of the year. */
+  h: number;
+  stateOfCharge: number;
+  bankC: number;
+  /** 0 absorption, 1 float, 2 equalise: the voltage that charging is held to. */
+  stage: ChargeStage;
+  /** Whether the engine runs and has warmed up. */
+  engineLoaded: boolean;
+  /** Cabinet heater, W on the DC bus. */
+  heaterW: number;
+}
+
+export const createMoment = (): Moment => ({
+  h: 0,
+  stateOfCharge: 0,
+  bankC: 0,
+  stage: 0,
+  engineLoaded: false,
+  heaterW: 0,
+});
 
 export function createBusFlow(voltageV: number): BusFlow {
   return {
@@ -62,6 +91,8 @@ export function createBusFlow(voltageV: number): BusFlow {
     atVoltageLimit: false,
     engineWantW: 0,
     engineLimitW: 0,
+    acceptAmps: 0,
+    setV: 0,
     inverterW: 0,
     emptyAt: 0,
   };
@@ -78,22 +109,10 @@ const emptyBand = 1e-9;
  *
  * The array's current limit and a direct connection depend on the bank's voltage, the voltage on the current: the
  * voltage of the moment before (`flow.voltageV`) starts the solution and, for direct connections, is corrected once.
- *
- * @param engineLoaded whether the engine runs and has warmed up
- * @param stage 0 absorption, 1 float, 2 equalise: the voltage that charging is held to
- * @param heaterW cabinet heater, W on the DC bus
  */
-export function solveBus(
-  flow: BusFlow,
-  plant: Plant,
-  h: number,
-  stateOfCharge: number,
-  bankC: number,
-  stage: ChargeStage,
-  engineLoaded: boolean,
-  heaterW: number,
-): void {
+export function solveBus(flow: BusFlow, plant: Plant, moment: Moment): void {
   const { bank, generator } = plant;
+  const { h, stateOfCharge, bankC, stage, engineLoaded, heaterW } = moment;
   const acW = plant.acW[h]!;
   let acByInverterW = Math.min(acW, plant.inverterLimitW);
   let engineToAcW = 0;
@@ -111,20 +130,21 @@ export function solveBus(
     }
   }
   const demandW = inverterW + plant.converterInputW[h]! + plant.ownUseW[h]! + heaterW;
-  const acceptAmps =
+  flow.acceptAmps =
     stateOfCharge >= 1 || bankC >= hottestChargeC ? 0 : bank.acceptanceAmps(stateOfCharge, bankC, stage);
-  const setV = bank.setVoltage(stage, bankC);
+  flow.setV = bank.setVoltage(stage, bankC);
+  flow.engineLimitW = engineLimitW;
   flow.demandW = demandW;
   flow.inverterW = inverterW;
   flow.acByInverterW = acByInverterW;
   flow.engineToAcW = engineToAcW;
 
   offerOfSources(flow, plant.sources, h);
-  share(flow, plant, stateOfCharge, bankC, acceptAmps, setV, engineLimitW);
+  share(flow, plant, moment);
   if (followsVoltage(plant.sources)) {
     const offeredW = flow.sunW;
     offerOfSources(flow, plant.sources, h);
-    if (flow.sunW !== offeredW) share(flow, plant, stateOfCharge, bankC, acceptAmps, setV, engineLimitW);
+    if (flow.sunW !== offeredW) share(flow, plant, moment);
   }
   const aboveLimitW = flow.clippedW;
   // What the buses still ask for beside the sun, whoever gives it: a larger controller would have brought that much.
@@ -133,16 +153,9 @@ export function solveBus(
 }
 
 /** Divides what the sun and the engine offer between load and bank, and finds the bank's current and voltage. */
-function share(
-  flow: BusFlow,
-  plant: Plant,
-  stateOfCharge: number,
-  bankC: number,
-  acceptAmps: number,
-  setV: number,
-  engineLimitW: number,
-): void {
+function share(flow: BusFlow, plant: Plant, { stateOfCharge, bankC }: Moment): void {
   const { bank } = plant;
+  const { acceptAmps, setV, engineLimitW } = flow;
   const beforeEngineW = flow.sunW - flow.demandW;
   // A maker's current limit, or lithium too cold to charge, holds a bank below its set voltage: there it takes less. Its
   // voltage is asked for only where the limit may be reached, which no rest voltage overstates.
@@ -152,7 +165,6 @@ function share(
       ? acceptAmps * bank.terminalVoltage(acceptAmps, stateOfCharge, bankC)
       : acceptAmps * setV;
   flow.engineWantW = acceptW - beforeEngineW;
-  flow.engineLimitW = engineLimitW;
   const engineToDcW = Math.min(Math.max(flow.engineWantW, 0), engineLimitW);
   // An engine that gives all that is asked brings the bank to its limit exactly: no rounding may say that it does not.
   const isSatisfied = flow.engineWantW > 0 && flow.engineWantW <= engineLimitW;

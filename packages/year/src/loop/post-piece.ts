@@ -1,9 +1,21 @@
 import type { Ledger } from '@wintergap/tally';
-import type { BusFlow } from './bus-flow.js';
+import type { BusFlow, Moment } from './bus-flow.js';
 import type { Plant } from './plant.js';
 
 /** Dark load below this share of the load is rounding, not darkness. */
 const darkRounding = 1e-9;
+
+/** A piece of an hour in which nothing happens. One object per run, filled again. */
+export interface Piece {
+  /** Its length, h. */
+  hours: number;
+  /** Change of the energy in the bank over it. */
+  storedWh: number;
+  /** What the engine gives towards the DC bus, before the charger. */
+  engineDcInW: number;
+}
+
+export const createPiece = (): Piece => ({ hours: 0, storedWh: 0, engineDcInW: 0 });
 
 /**
  * Posts one piece of an hour to the ledger's columns.
@@ -12,23 +24,11 @@ const darkRounding = 1e-9;
  * heat of its resistance and of gassing. Load that the sun could not carry counts as shortfall when the engine runs
  * or the bank gives nothing.
  *
- * @param hours length of the piece
- * @param heaterW cabinet heater, W on the DC bus
- * @param storedWh change of the energy in the bank over the piece
- * @param engineDcInW what the engine gives towards the DC bus, before the charger
- * @param loaded whether the engine runs and gives power
+ * @param moment the moment for which the flow was solved
  */
-export function postPiece(
-  ledger: Ledger,
-  plant: Plant,
-  flow: BusFlow,
-  h: number,
-  hours: number,
-  heaterW: number,
-  storedWh: number,
-  engineDcInW: number,
-  loaded: boolean,
-): void {
+export function postPiece(ledger: Ledger, plant: Plant, flow: BusFlow, moment: Moment, piece: Piece): void {
+  const { h, heaterW, engineLoaded } = moment;
+  const { hours, storedWh, engineDcInW } = piece;
   const acW = plant.acW[h]!;
   const dcW = plant.dcW[h]!;
   const served = flow.servedShare * hours;
@@ -52,7 +52,7 @@ export function postPiece(
     ledger.darkWh[h]! += darkWh;
     ledger.darkH[h]! += hours;
   }
-  if (loaded) {
+  if (engineLoaded) {
     ledger.generatorWh[h]! += (flow.engineToAcW + engineDcInW) * hours;
     ledger.generatorToBusWh[h]! += (flow.engineToAcW + flow.engineToDcW) * hours;
     ledger.chargerLossWh[h]! += (engineDcInW - flow.engineToDcW) * hours;
