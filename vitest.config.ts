@@ -7,7 +7,9 @@ const packages = fileURLToPath(new URL('packages/', import.meta.url));
 export default defineConfig({
   resolve: {
     alias: [
+      { find: '#unit-library', replacement: `${packages}quantity/src/unit-library.ts` },
       { find: /^@wintergap\/site\/fields$/, replacement: `${packages}site/src/schema/fields.ts` },
+      { find: /^@wintergap\/report\/in-page$/, replacement: `${packages}report/src/in-page.ts` },
       { find: /^@wintergap\/([a-z]+)$/, replacement: `${packages}$1/src/index.ts` },
     ],
   },

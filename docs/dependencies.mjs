@@ -11,7 +11,7 @@ import { librariesIn } from '../packages/cli/third-party.mjs';
 /** What each library that runs is for, when it is loaded, and what else would do. */
 const running = {
   '@observablehq/plot': [
-    'the charts of the HTML report, as SVG; loaded when a page is drawn',
+    'the charts of the HTML report and of the live page, as SVG; loaded when a page is drawn',
     'd3 by itself, which it stands on: the same size and far more code of ours',
   ],
   'cli-progress': [
@@ -44,6 +44,10 @@ const running = {
     'a pool of threads for many years and designs; loaded where threads pay',
     'worker threads by hand: queue, errors, ending',
   ],
+  preact: [
+    'what is seen of the live page, in the browser; the program never loads it, its page holds 12 kB of it',
+    'the page by hand: every figure in two places',
+  ],
   'proper-lockfile': [
     'one writer of a sweep file at a time; loaded by `sweep`',
     'a lock of our own, which the first crash leaves behind',
@@ -67,10 +71,11 @@ const building = {
   '@types/papaparse': 'types of papaparse',
   '@types/proper-lockfile': 'types of proper-lockfile',
   'astronomy-engine': 'an independent almanac that the sun is tested against',
-  esbuild: 'puts the program and its threads into few files, or one',
+  'axe-core': 'what the pages would keep from people who do not see or point, as far as a program can tell',
+  esbuild: 'puts the program and its threads into few files, or one, and the live page into two',
   'fast-check': 'property tests',
   'ical.js': 'reads the calendar back in its test',
-  'playwright-core': 'the report in a real browser',
+  'playwright-core': 'the reports and the live page in a real browser',
   typescript: 'types, and the build of the packages',
   vitest: 'runs the tests',
   'yaml-language-server': 'the schema for editors, tried in the server that editors run',

@@ -26,7 +26,7 @@ export function programSources(): string[] {
   const packages = join(root, 'packages');
   return readdirSync(packages).flatMap((name) =>
     readdirSync(join(packages, name, 'src'), { recursive: true, encoding: 'utf8' })
-      .filter((file) => file.endsWith('.ts') && !/\.(test|bench|fixture)\.ts$/.test(file))
+      .filter((file) => /\.tsx?$/.test(file) && !/\.(test|bench|fixture)\.ts$/.test(file))
       .map((file) => join(packages, name, 'src', file)),
   );
 }

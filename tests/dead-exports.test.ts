@@ -5,7 +5,7 @@ import { expect, test } from 'vitest';
 const root = join(import.meta.dirname, '..');
 const filesUnder = (folder: string): string[] =>
   readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
-    .filter((file) => /\.(ts|mjs|md)$/.test(file) && !/(^|\/)(node_modules|dist|bundle)\//.test(file))
+    .filter((file) => /\.(tsx?|mjs|md)$/.test(file) && !/(^|\/)(node_modules|dist|bundle)\//.test(file))
     .map((file) => join(folder, file));
 
 const packages = readdirSync(join(root, 'packages'));

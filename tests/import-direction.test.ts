@@ -31,12 +31,13 @@ const mayImport: Record<string, readonly string[]> = {
   seasonal: ['ground', 'tally', 'site', 'year'],
   study: ['ground', 'weather', 'tally', 'site', 'year', 'seasonal'],
   report: ['ground', 'quantity', 'weather', 'tally', 'site', 'year', 'seasonal', 'study'],
-  cli: ['ground', 'quantity', 'weather', 'tally', 'site', 'year', 'seasonal', 'study', 'report'],
+  live: ['ground', 'quantity', 'weather', 'tally', 'site', 'year', 'seasonal', 'study', 'report'],
+  cli: ['ground', 'quantity', 'weather', 'tally', 'site', 'year', 'seasonal', 'study', 'report', 'live'],
 };
 
 const root = join(import.meta.dirname, '..', 'packages');
 const sourcesOf = (name: string) =>
-  readdirSync(join(root, name, 'src'), { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.ts'));
+  readdirSync(join(root, name, 'src'), { recursive: true, encoding: 'utf8' }).filter((file) => /\.tsx?$/.test(file));
 
 test('every package has its line in the table of directions', () => {
   expect(readdirSync(root).sort()).toEqual(Object.keys(mayImport).sort());
@@ -57,7 +58,8 @@ for (const [name, allowed] of Object.entries(mayImport)) {
         /^(?:import|export|\}) ?[^'\n]*from '([^'.][^']*)'|import\('([^'.][^']*)'\)/gm,
       )) {
         const specifier = fromText ?? dynamic;
-        if (specifier!.startsWith('node:')) continue;
+        // What begins with # is one of the package's own files, chosen by where it runs.
+        if (specifier!.startsWith('node:') || specifier!.startsWith('#')) continue;
         const own = /^@wintergap\/([a-z]+)/.exec(specifier!)?.[1];
         if (own) expect(allowed, `${name}/src/${file} imports ${specifier}`).toContain(own);
         const dependency = own
@@ -81,8 +83,8 @@ for (const [name, allowed] of Object.entries(mayImport)) {
 /** The files of a package that a file imports, types included. */
 function importsWithin(name: string, file: string): string[] {
   const source = readFileSync(join(root, name, 'src', file), 'utf8');
-  return [...source.matchAll(/(?:from |import\()'(\.\.?\/[^']*)\.js'/g)].map(([, path]) =>
-    join(dirname(file), `${path}.ts`),
+  return [...source.matchAll(/(?:from |import\()'(\.\.?\/[^']*)\.js'/g)].flatMap(([, path]) =>
+    ['.ts', '.tsx'].map((ending) => join(dirname(file), `${path}${ending}`)),
   );
 }
 

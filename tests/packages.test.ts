@@ -35,7 +35,7 @@ describe.each(names)('%s', (name) => {
   test('depends on its siblings in its own version, and on exact versions of others that it imports', () => {
     const declared: Record<string, string> = manifest.dependencies ?? {};
     const sources = readdirSync(join(root, folder, 'src'), { recursive: true, encoding: 'utf8' })
-      .filter((file) => file.endsWith('.ts') && !/\.(test|bench|fixture)\.ts$/.test(file))
+      .filter((file) => /\.tsx?$/.test(file) && !/\.(test|bench|fixture)\.ts$/.test(file))
       .map((file) => text(join(folder, 'src', file)))
       .join('\n');
     for (const [other, wanted] of Object.entries(declared)) {

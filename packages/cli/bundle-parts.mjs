@@ -63,7 +63,7 @@ export const withVersion = changed(
 );
 
 /** A library that is loaded late is to be in the bundle all the same. */
-export const withUnits = changed(/packages\/quantity\/(src|dist)\/compound-unit\.[jt]s$/, (text) =>
+export const withUnits = changed(/packages\/quantity\/(src|dist)\/unit-library\.[jt]s$/, (text) =>
   text.replace("createRequire(import.meta.url)('js-quantities')", "require('js-quantities')"),
 );
 

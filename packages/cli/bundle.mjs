@@ -3,6 +3,7 @@
 import { existsSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'esbuild';
+import { bundlePage, withPage } from '../live/bundle.mjs';
 import {
   common,
   olderForm,
@@ -17,6 +18,8 @@ import {
 import { editorSchema } from './dist/editor-schema.js';
 import { licencesOf } from './third-party.mjs';
 
+await bundlePage();
+
 // Made beside the old one and put in its place at the end: a program that is running meets no half-made folder.
 const made = join(root, 'packages/cli/bundle.new');
 const place = join(root, 'packages/cli/bundle');
@@ -28,7 +31,7 @@ const { metafile } = await build({
   entryNames: '[name]',
   splitting: true,
   banner: { js: olderForm },
-  plugins: [withVersion, withUnits, withEditorSchema, withoutPrograms],
+  plugins: [withVersion, withUnits, withEditorSchema, withoutPrograms, withPage],
   metafile: true,
 });
 writeFileSync(join(made, 'LICENSES.txt'), licencesOf(metafile));

@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { build } from 'esbuild';
+import { withPage } from '../live/bundle.mjs';
 import {
   changed,
   common,
@@ -58,7 +59,7 @@ export async function buildSingleFile(outfile) {
     stdin: { contents: entry, resolveDir: root, loader: 'js' },
     outfile,
     banner: { js: `#!/usr/bin/env node\n${olderForm} const __filename = __pathOf(import.meta.url);` },
-    plugins: [withVersion, withUnits, withEditorSchema, withoutPrograms, ...inOneFile],
+    plugins: [withVersion, withUnits, withEditorSchema, withoutPrograms, withPage, ...inOneFile],
     metafile: true,
   });
   return metafile;

@@ -1,33 +1,20 @@
-import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { compareHtml, yearHtml } from '@wintergap/report';
 import { loadSite } from '@wintergap/site';
 import { PreparedCache, simulateSite } from '@wintergap/year';
-import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { answerAround } from '../../packages/report/src/common-answer.fixture.js';
+import { browserPath, desk, launchBrowser, objectionsTo, phone } from './chromium.js';
 
-const browserPath = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'].find(existsSync);
 if (!browserPath) console.info('no chromium under /usr/bin: the reports are not opened in a browser');
 
 const siteFile = join(import.meta.dirname, '..', '..', 'examples', 'kettle-pond.yaml');
 type PageName = 'year' | 'compare';
 const names: PageName[] = ['year', 'compare'];
-
-const quiet = [
-  '--headless',
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
-const phone = { width: 360, height: 740 };
-const desk = { width: 1280, height: 800 };
 
 /** Runs in the page: text that cannot be told from what it stands on, as WCAG 2.2 counts contrast; 4.5 is asked. */
 const faintText = `(() => {
@@ -74,7 +61,7 @@ describe.skipIf(!browserPath)('a report in a browser', () => {
     folder = mkdtempSync(join(tmpdir(), 'wintergap-report-'));
     writeFileSync(fileOf('year'), await yearHtml(designs[0]!.result, 'metric'));
     writeFileSync(fileOf('compare'), await compareHtml(designs, answerAround(designs), 'metric'));
-    browser = await chromium.launch({ executablePath: browserPath!, args: quiet });
+    browser = await launchBrowser();
   }, 120_000);
 
   afterAll(async () => {
@@ -186,6 +173,13 @@ describe.skipIf(!browserPath)('a report in a browser', () => {
       expect(await page.locator('.narrow:visible').count()).toBe(0);
       expect(await page.locator('.wide:visible').count()).toBe(5);
     }
+    await page.context().close();
+  });
+
+  test.each(schemes)('$name: nothing that axe objects to on a $scheme screen', async ({ name, scheme }) => {
+    const { page } = await open(name, { viewport: desk, colorScheme: scheme });
+    await page.evaluate(`document.querySelectorAll('details').forEach((details) => { details.open = true; })`);
+    expect(await objectionsTo(page)).toEqual([]);
     await page.context().close();
   });
 

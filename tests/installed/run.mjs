@@ -56,6 +56,8 @@ function programFromTarball() {
   wintergap('year', 'my-place/fathoms.yaml', '--quiet', '--years', '1');
   wintergap('compare', 'my-place/site.yaml', '--years', '2', '--html', 'compare.html');
   assert.match(readFileSync(join(place, 'compare.html'), 'utf8'), /^<!doctype html>[\s\S]*<svg/i);
+  wintergap('live', 'my-place/site.yaml', '--html-live', 'page.html');
+  assert.match(readFileSync(join(place, 'page.html'), 'utf8'), /^<!doctype html>[\s\S]*<script type="module">/);
   return place;
 }
 

@@ -3,6 +3,7 @@ import { addCarry } from './commands/carry.js';
 import { addCheck } from './commands/check.js';
 import { addCompare } from './commands/compare.js';
 import { addCompletion } from './commands/completion.js';
+import { addLive } from './commands/live.js';
 import { addMount } from './commands/mount.js';
 import { addOutlook } from './commands/outlook.js';
 import { addSize } from './commands/size.js';
@@ -41,6 +42,7 @@ export function createProgram(): Command {
   addTilt(program);
   addCheck(program);
   addWeather(program);
+  addLive(program);
   addStart(program);
   addCompletion(program);
   return program;

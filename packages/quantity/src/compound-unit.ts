@@ -1,21 +1,4 @@
-import { createRequire } from 'node:module';
-
-interface Qty {
-  isCompatible(unit: string): boolean;
-  to(unit: string): Qty;
-  kind(): string | undefined;
-  readonly scalar: number;
-}
-type MakeQty = (text: string) => Qty;
-
-let makeQty: MakeQty | null = null;
-
-// js-quantities takes tens of milliseconds to load and the table of common units covers nearly every file,
-// so it is loaded the first time a unit outside that table turns up.
-function library(): MakeQty {
-  makeQty ??= createRequire(import.meta.url)('js-quantities') as MakeQty;
-  return makeQty;
-}
+import { unitLibrary } from '#unit-library';
 
 /** `BTU/(h*degF)` in the form the library reads: one slash, kelvin as `degK`, no parentheses. */
 function libraryUnit(unit: string): string {
@@ -32,7 +15,7 @@ export function compoundUnit(unit: string, canonical: string): CompoundUnit {
   // Digits may only be exponents: `20 h 5 A` must not pass as a unit.
   if (!/^[A-Za-z*/()\-'"]+[0-9]?(?:[A-Za-z*/()\-'"]+[0-9]?)*$/.test(unit)) return { kind: 'unknown' };
   try {
-    const quantity = library()(`1 ${libraryUnit(unit)}`);
+    const quantity = unitLibrary()(`1 ${libraryUnit(unit)}`);
     const target = libraryUnit(canonical);
     if (target !== '' && quantity.isCompatible(target)) {
       const factor = quantity.to(target).scalar;

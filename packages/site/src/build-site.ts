@@ -9,7 +9,7 @@ import type { siteSchema } from './schema/site-schema.js';
 export type DesignInput = z.input<typeof siteSchema>;
 
 /** A site as plain values: a design, and beside it what a site file has there. */
-export type SiteInput = Omit<DesignInput, 'costs'> & {
+export type SiteInput = DesignInput & {
   /** Changes to the design, by the name of the variant. */
   variants?: Readonly<Record<string, object>>;
   /** Tables of modules, from which an array names its own. */

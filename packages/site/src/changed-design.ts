@@ -1,10 +1,9 @@
-import { fromOrigin, type Site } from './document/origin.js';
+import { designAsWritten } from './design-as-written.js';
+import type { Site } from './document/origin.js';
 import { withModules } from './document/part-lists.js';
-import { valueProblems } from './document/schema-issues.js';
 import { pathText, SiteError } from './document/site-problem.js';
+import { fromOrigin } from './from-origin.js';
 import { type SiteFile, variantOf, writtenDesign } from './load-site.js';
-import { siteSchema } from './schema/site-schema.js';
-import { unsaidIn } from './taken-as.js';
 
 /**
  * The base design, or a variant, with some values changed: `{ 'arrays.0.strings': 4, 'bank.capacity': '800 Ah' }`.
@@ -18,19 +17,15 @@ export function changedDesign(site: SiteFile, changes: Readonly<Record<string, u
   const variants = document.content.variants as Record<string, unknown> | undefined;
   const written = structuredClone(variant === undefined ? base : variantOf(base, variants?.[variant], document));
   for (const [path, value] of Object.entries(changes)) setAtPath(written, path, value, file);
-  const { design, problems } = withModules(written, document.lists);
+  const { design: whole, problems } = withModules(written, document.lists);
   if (problems.length > 0) {
     throw new SiteError(
       file,
       problems.map(({ path, message }) => ({ line: 0, column: 0, path: pathText(path), message })),
     );
   }
-  const result = siteSchema.safeParse(design);
-  if (result.success) return fromOrigin(result.data, { file, within: '', places: new Map(), unsaid: unsaidIn(design) });
-  throw new SiteError(
-    file,
-    valueProblems(result.error).map(({ path, message }) => ({ line: 0, column: 0, path: pathText(path), message })),
-  );
+  const design = designAsWritten(whole, file);
+  return fromOrigin(design, design.origin!);
 }
 
 function setAtPath(written: unknown, path: string, value: unknown, file: string): void {

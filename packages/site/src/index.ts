@@ -1,15 +1,18 @@
 export { bankSettings } from './bank-of-site.js';
 export { buildSite, type DesignInput, type SiteInput } from './build-site.js';
 export { changedDesign } from './changed-design.js';
+export { designAsWritten } from './design-as-written.js';
 export { type NamesInFile, namesInFile } from './document/names-in-file.js';
 export { firstWeekday, type Site, type SiteOrigin, siteError } from './document/origin.js';
+export { partsWrittenOut } from './document/part-lists.js';
 export { locate } from './document/site-document.js';
 export { SiteError, type SiteProblem } from './document/site-problem.js';
+export { withVariant } from './document/with-variant.js';
 export { siteJsonSchema } from './editor/json-schema.js';
 export type { JsonSchema } from './editor/schema-form.js';
 export { fromSite } from './from-site.js';
 export { inputFiles } from './input-files.js';
-export { designOf, loadSite, parseSite, type SiteFile } from './load-site.js';
+export { designOf, loadSite, parseSite, type SiteFile, writtenDesign } from './load-site.js';
 export { mountOf } from './mount-of-site.js';
 export type { NamedFile } from './named-file.js';
 export { readSection } from './read-section.js';
@@ -21,5 +24,6 @@ export type { SiteEvent, SiteInverter, SiteLoad, SiteMeasured } from './schema/l
 export type { EngineLives, PriceByEnergy, PriceByPower } from './schema/price.js';
 export { type SnowExtremes, snowExtremes } from './snow-extremes.js';
 export { bankStands, type TakenAs, takenAs } from './taken-as.js';
+export { mergeVariant } from './variants.js';
 export { acceptingWeather } from './weather/accepting-weather.js';
 export { weatherYearsOf } from './weather/weather-years.js';

@@ -1,10 +1,11 @@
 import { InputFileError, readInputText } from '@wintergap/ground';
 import { nearestHint } from './document/nearest-word.js';
-import { fromOrigin, type Site } from './document/origin.js';
+import type { Site } from './document/origin.js';
 import { itemsOfLoads, placeInTable, withAppliances, withModules } from './document/part-lists.js';
 import { valueProblems } from './document/schema-issues.js';
 import { locate, readDocument, type SiteDocument } from './document/site-document.js';
 import { pathText, SiteError, type SiteProblem } from './document/site-problem.js';
+import { fromOrigin } from './from-origin.js';
 import { aroundDesign } from './schema/design.js';
 import { text as nameText, shortened } from './schema/fields.js';
 import { costsOfDesign } from './schema/price.js';

@@ -1,4 +1,3 @@
-import { resolve } from 'node:path';
 import { pathOfFile } from './schema/fields.js';
 
 /** A file that a site names: as written, for messages and fingerprints, and where it is. */
@@ -10,11 +9,5 @@ export interface NamedFile {
   calendarYear?: number;
 }
 
-/** The field of the site file that names another file; `inFolder` says where relative paths count from. */
+/** The field of the site file that names another file; where a relative path counts from is said by who reads the site file. */
 export const fileName = pathOfFile.transform((written): NamedFile => ({ written, path: written }));
-
-/** The same file with its path counted from a folder. */
-export const inFolder = (folder: string, { written }: NamedFile): NamedFile => ({
-  written,
-  path: resolve(folder, written),
-});

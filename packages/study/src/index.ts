@@ -1,6 +1,13 @@
 export { type CommonRivals, commonRivals } from './carry/common-rivals.js';
 export { type CommonAnswer, type CommonFigures, commonAnswer } from './common/common-answer.js';
-export { type CommonYears, type CommonYearsWish, commonYears } from './common/common-years.js';
+export {
+  type CommonYears,
+  type CommonYearsWish,
+  commonWeather,
+  commonYears,
+  commonYearsFrom,
+  type RealYears,
+} from './common/common-years.js';
 export { compareDesigns, designsOf } from './common/compare-designs.js';
 export { fileYear } from './common/file-year.js';
 
@@ -8,7 +15,8 @@ export type { Merit } from './common/merit.js';
 export type { PairedDifference, YearsMean } from './common/paired-difference.js';
 export { type CommonRun, type CommonWish, type NamedSite, runDesigns, runUntilClear } from './common/run-designs.js';
 export { type SnowRange, snowCovers, snowRange } from './common/snow-range.js';
-export { type ComparedCost, type CostAgainst, comparedCosts } from './compare/design-costs.js';
+export { type Growing, mostCommonYears, untilClear } from './common/until-clear.js';
+export { type ComparedCost, type CostAgainst, comparedCosts, costsOfDesigns } from './compare/design-costs.js';
 export { type NamedResult, reasonRuns, type VariantReasons, variantReasons } from './compare/variant-reasons.js';
 export type { DesignAxis } from './design/axis.js';
 export { type DesignOrder, designCount, type SweepPart, wholeSweep } from './design/order.js';
@@ -59,4 +67,4 @@ export type { EffectWeight } from './weigh/effect-weights.js';
 export type { LoadWeight } from './weigh/load-weights.js';
 export { type RunningPrices, runningCost, type SiteWeights, weighSite } from './weigh/weigh-site.js';
 export { type LeaveOff, type LeftOff, leaveOff, type SpellNeed } from './worst/leave-off.js';
-export { type YearFigures, yearFigures } from './year-figures.js';
+export { figuresOf, type YearFigures, yearFigures } from './year-figures.js';

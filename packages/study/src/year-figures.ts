@@ -9,7 +9,14 @@ import {
   yearSum,
 } from '@wintergap/tally';
 import type { WeatherYear } from '@wintergap/weather';
-import { autonomyOfYear, type BareYear, type PreparedCache, simulateBare } from '@wintergap/year';
+import {
+  autonomyOfYear,
+  type BareYear,
+  measuredLoadOf,
+  type PreparedCache,
+  simulateBare,
+  type YearInputs,
+} from '@wintergap/year';
 
 /** Hours of the year in weeks from 1 January, the last of eight days. */
 const weeksPerYear = 52;
@@ -75,11 +82,18 @@ export function yearFigures(year: BareYear): YearFigures {
 let ledger: Ledger | null = null;
 
 /** The year of a design under a given weather. Its ledger holds until the next year is run in the same thread. */
-export function bareYearUnder(site: Site, weather: WeatherYear, prepared: PreparedCache): BareYear {
+export const bareYearUnder = (site: Site, weather: WeatherYear, prepared: PreparedCache): BareYear =>
+  bareYearOf(site, { weather, measured: measuredLoadOf(site, prepared) }, prepared);
+
+function bareYearOf(site: Site, inputs: YearInputs, prepared: PreparedCache): BareYear {
   ledger ??= createLedger();
-  return simulateBare(site, weather, prepared, ledger);
+  return simulateBare(site, inputs, prepared, ledger);
 }
 
 /** The figures of a design under a given weather. */
 export const figuresUnder = (site: Site, weather: WeatherYear, prepared: PreparedCache): YearFigures =>
   yearFigures(bareYearUnder(site, weather, prepared));
+
+/** The same from what was read already: no file is opened. */
+export const figuresOf = (site: Site, inputs: YearInputs, prepared: PreparedCache): YearFigures =>
+  yearFigures(bareYearOf(site, inputs, prepared));

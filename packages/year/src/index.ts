@@ -7,9 +7,13 @@ export { type RefusedCharge, refusedInCold, refusedInHeat } from './facts/refuse
 export { startReason } from './facts/start-reason.js';
 export { type SpellDay, usualSpellDays, type WorstSpell, worstSpell } from './facts/worst-spell.js';
 export { autonomyOfYear } from './facts/year-summary.js';
+export { madeSpread, madeWeather } from './prepare/made-weather.js';
+export { measuredLoadOf } from './prepare/measured-load.js';
 export type { PreparedArray } from './prepare/prepare-array.js';
 export { PreparedCache } from './prepare/prepared-cache.js';
 export { type ArrayLimit, exceededLimits, limitsUnder, saidOfLimit, siteLimits } from './prepare/site-limits.js';
-export { madeSpread, madeWeather, sitePlace, siteWeather, siteWeatherYears } from './prepare/site-weather.js';
-export { simulateBare, simulateSite, simulateWeather } from './simulate.js';
+export { sitePlace } from './prepare/site-place.js';
+export { siteWeather, siteWeatherYears } from './prepare/site-weather.js';
+export { simulateBare, simulateInputs, simulateSite, simulateWeather } from './simulate.js';
+export type { YearInputs } from './year-inputs.js';
 export type { BareYear, YearResult } from './year-result.js';

@@ -3,11 +3,13 @@ import { assertCloses, createLedger, type Ledger } from '@wintergap/tally';
 import type { WeatherYear } from '@wintergap/weather';
 import { yearSummary } from './facts/year-summary.js';
 import { settle } from './loop/settle.js';
+import { measuredLoadOf } from './prepare/measured-load.js';
 import { preparePlant } from './prepare/prepare-plant.js';
 import { PreparedCache } from './prepare/prepared-cache.js';
 import { limitsUnder } from './prepare/site-limits.js';
 import { siteWeather } from './prepare/site-weather.js';
 import { checkWeatherPlace } from './prepare/weather-place.js';
+import type { YearInputs } from './year-inputs.js';
 import type { BareYear, YearResult } from './year-result.js';
 
 /**
@@ -26,30 +28,40 @@ export function simulateWeather(
   weather: WeatherYear,
   prepared: PreparedCache = new PreparedCache(),
 ): YearResult {
-  const year = settledYear(site, weather, prepared, createLedger());
-  const limits = limitsUnder(site, weather, year.plant.bank, prepared);
+  return simulateInputs(site, { weather, measured: measuredLoadOf(site, prepared) }, prepared);
+}
+
+/** The settled year of a design from what was read already: no file is opened. */
+export function simulateInputs(
+  site: Site,
+  inputs: YearInputs,
+  prepared: PreparedCache = new PreparedCache(),
+): YearResult {
+  const year = settledYear(site, inputs, prepared, createLedger());
+  const limits = limitsUnder(site, inputs.weather, year.plant.bank, prepared);
   return { ...year, limits, summary: yearSummary(year, limits) };
 }
 
 /**
- * As `simulateWeather`, without limits and summary: for those who run many years and keep a few figures of each.
+ * As `simulateInputs`, without limits and summary: for those who run many years and keep a few figures of each.
  *
  * @param ledger filled anew; whoever gives the same one again has read the year before
- * @throws as `simulateWeather`, and Error when the ledger does not close
+ * @throws as `simulateInputs`, and Error when the ledger does not close
  */
 export function simulateBare(
   site: Site,
-  weather: WeatherYear,
+  inputs: YearInputs,
   prepared: PreparedCache,
   ledger: Ledger = createLedger(),
 ): BareYear {
-  const year = settledYear(site, weather, prepared, ledger);
+  const year = settledYear(site, inputs, prepared, ledger);
   assertCloses(ledger);
   return year;
 }
 
-function settledYear(site: Site, weather: WeatherYear, prepared: PreparedCache, ledger: Ledger): BareYear {
+function settledYear(site: Site, inputs: YearInputs, prepared: PreparedCache, ledger: Ledger): BareYear {
+  const { weather } = inputs;
   checkWeatherPlace(site, weather);
-  const { plant, arrays, load } = preparePlant(site, weather, prepared);
+  const { plant, arrays, load } = preparePlant(site, inputs, prepared);
   return { site, weather, arrays, load, plant, ledger, settledAfterYears: settle(plant, ledger).settledAfterYears };
 }

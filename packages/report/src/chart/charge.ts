@@ -1,14 +1,30 @@
 import * as Plot from '@observablehq/plot';
 import type { Ledger } from '@wintergap/tally';
 import { dayAxis, valueAxis, yearScale } from './axes.js';
+import { type Chart, chartOf, narrowWidth, wideWidth, withData } from './chart.js';
 import { atNoon, dailyLowest, dailySum } from './days.js';
-import { type Drawing, draw, narrowWidth, wideWidth, withData } from './drawing.js';
+
+/** What the charts of bank and engine show of each day. */
+export interface DailyCharge {
+  /** Lowest state of charge, 0 to 1. */
+  lowest: number[];
+  /** State of charge at noon, 0 to 1. */
+  noon: number[];
+  /** Hours that the engine runs. */
+  engineH: number[];
+}
+
+export const dailyCharge = (
+  ledger: Pick<Ledger, 'lowestStateOfCharge' | 'stateOfCharge' | 'generatorH'>,
+): DailyCharge => ({
+  lowest: dailyLowest(ledger.lowestStateOfCharge),
+  noon: atNoon(ledger.stateOfCharge),
+  engineH: dailySum(ledger.generatorH),
+});
 
 /** The bank's state of charge on each day: the lowest as a line, noon as dots, and the owner's floor. */
-export function chargeChart(ledger: Ledger, floor: number, narrow: boolean): Drawing {
-  const lowest = dailyLowest(ledger.lowestStateOfCharge);
-  const noon = atNoon(ledger.stateOfCharge);
-  return draw('State of charge of the bank on each day of the year: lowest of the day and at noon.', {
+export function chargeChart({ lowest, noon }: DailyCharge, floor: number, narrow: boolean): Chart {
+  return chartOf('State of charge of the bank on each day of the year: lowest of the day and at noon.', {
     width: narrow ? narrowWidth : wideWidth,
     height: narrow ? 210 : 280,
     marginLeft: 50,
@@ -49,10 +65,9 @@ export function chargeChart(ledger: Ledger, floor: number, narrow: boolean): Dra
 }
 
 /** Hours that the engine runs on each day, to stand below the state of charge. */
-export function engineDaysChart(ledger: Ledger, narrow: boolean): Drawing {
-  const hours = dailySum(ledger.generatorH);
+export function engineDaysChart({ engineH: hours }: DailyCharge, narrow: boolean): Chart {
   const days = hours.map((_, day) => day).filter((day) => hours[day]! > 0);
-  return draw('Hours that the engine runs on each day of the year.', {
+  return chartOf('Hours that the engine runs on each day of the year.', {
     width: narrow ? narrowWidth : wideWidth,
     height: narrow ? 84 : 96,
     marginLeft: 50,

@@ -1,33 +1,8 @@
 import * as Plot from '@observablehq/plot';
 import { monthNames } from '@wintergap/ground';
-import { type Ledger, monthlySums } from '@wintergap/tally';
 import { monthAxis, monthScale, valueAxis } from './axes.js';
-import { type Drawing, draw, narrowWidth, wideWidth, withData } from './drawing.js';
-
-/** A year's energy by month, kWh, January first. */
-export interface MonthlyEnergy {
-  /** From the sun and used. */
-  used: number[];
-  /** From the engine to the buses, after its charger. */
-  engine: number[];
-  /** There, but thrown away because the bank was full. */
-  thrown: number[];
-  /** Asked for by the loads, whether it was met or not. */
-  load: number[];
-}
-
-export function monthlyEnergy(ledger: Ledger): MonthlyEnergy {
-  const kWh = (...columns: Float64Array[]) => {
-    const sums = columns.map(monthlySums);
-    return monthNames.map((_, month) => sums.reduce((sum, column) => sum + column[month]!, 0) / 1000);
-  };
-  return {
-    used: kWh(ledger.arrayUsedWh),
-    engine: kWh(ledger.generatorToBusWh),
-    thrown: kWh(ledger.throttledWh),
-    load: kWh(ledger.acServedWh, ledger.dcServedWh, ledger.darkWh),
-  };
-}
+import { type Chart, chartOf, narrowWidth, wideWidth, withData } from './chart.js';
+import type { MonthlyEnergy } from './monthly-energy.js';
 
 const layers = [
   { name: 'used', fill: 'var(--used)', stroke: 'var(--used)' },
@@ -36,7 +11,7 @@ const layers = [
 ] as const;
 
 /** Sun used, engine and sun thrown away, stacked by month, with the load as a bar across each column. */
-export function energyChart(energy: MonthlyEnergy, narrow: boolean): Drawing {
+export function energyChart(energy: MonthlyEnergy, narrow: boolean): Chart {
   const bars = monthNames.flatMap((name, month) => {
     let below = 0;
     return layers.map(({ name: layer }) => {
@@ -48,7 +23,7 @@ export function energyChart(energy: MonthlyEnergy, narrow: boolean): Drawing {
   const months = monthNames.map((_, month) => month);
   const load = (month: number) => energy.load[month]!;
   const across = { x: (month: number) => month, y: load };
-  return draw('Energy by month: sun used, engine, and sun thrown away, against the load.', {
+  return chartOf('Energy by month: sun used, engine, and sun thrown away, against the load.', {
     width: narrow ? narrowWidth : wideWidth,
     height: narrow ? 240 : 300,
     marginLeft: 40,

@@ -1,7 +1,7 @@
 import * as Plot from '@observablehq/plot';
 import { monthNames } from '@wintergap/ground';
 import { monthAxis, monthScale, valueAxis } from './axes.js';
-import { type Drawing, draw, withData } from './drawing.js';
+import { type Chart, chartOf, withData } from './chart.js';
 
 export interface MonthBars {
   label: string;
@@ -17,11 +17,11 @@ export interface MonthBars {
 }
 
 /** One design's twelve months, small, to stand beside other designs'. */
-export function monthBarsChart({ label, unit, values, base, top, fill, stroke }: MonthBars): Drawing {
+export function monthBarsChart({ label, unit, values, base, top, fill, stroke }: MonthBars): Chart {
   const months = monthNames.map((_, month) => month);
   const marked = base ? months.filter((month) => base[month]! > 0) : [];
   const across = { x: (month: number) => month, y: (month: number) => base![month]! };
-  return draw(label, {
+  return chartOf(label, {
     width: 280,
     height: 150,
     marginLeft: 34,

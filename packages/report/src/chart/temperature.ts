@@ -2,8 +2,8 @@ import * as Plot from '@observablehq/plot';
 import type { UnitSystem } from '@wintergap/quantity';
 import { inTemperatureUnit, temperatureUnit } from '../words/shown-units.js';
 import { dayAxis, valueAxis, yearScale } from './axes.js';
+import { type Chart, chartOf, narrowWidth, wideWidth, withData } from './chart.js';
 import { dailyHighest, dailyLowest } from './days.js';
-import { type Drawing, draw, narrowWidth, wideWidth, withData } from './drawing.js';
 
 /** A year's temperatures by day, degC. */
 export interface DailyTemperature {
@@ -48,7 +48,7 @@ export function temperatureChart(
   noChargeAtC: number | null,
   units: UnitSystem,
   narrow: boolean,
-): Drawing {
+): Chart {
   const shown = (celsius: readonly number[]) => celsius.map((value) => inTemperatureUnit(value, units));
   const air = shown(days.airLowestC).map((low, day) => ({
     low,
@@ -59,7 +59,7 @@ export function temperatureChart(
   const top = Math.max(...air.map(({ high }) => high), ...bank) + 2;
   const freezing = freezingMatters(days) ? shown(days.freezingC!) : null;
   const lowest = freezing ? Math.min(bottom, Math.max(...freezing) - 4) : bottom;
-  return draw('Temperature by day: outdoor air from lowest to highest, and the bank at its coldest.', {
+  return chartOf('Temperature by day: outdoor air from lowest to highest, and the bank at its coldest.', {
     width: narrow ? narrowWidth : wideWidth,
     height: narrow ? 230 : 280,
     marginLeft: 50,

@@ -1,6 +1,7 @@
 import { throttleSeason } from '@wintergap/tally';
 import { parseHTML } from 'linkedom';
 import { expect, test } from 'vitest';
+import { drawn } from '../page/draw.js';
 import { shadeOf, throttleChart } from './throttle.js';
 
 /** A year in which the array offers 1 kWh from 10 to 14 h, all of it thrown away on the given days. */
@@ -19,7 +20,7 @@ test('a share of days falls into the shade whose range the key prints', () => {
 test('288 cells, the same on narrow and wide drawings, with figures where there is something to say', () => {
   const year = throttle((day) => day >= 120 && day < 240);
   for (const narrow of [true, false]) {
-    const document = page(throttleChart(year, narrow).svg);
+    const document = page(drawn(throttleChart(year, narrow)));
     const cells = [...document.querySelectorAll('rect[data-share]')];
     expect(cells.length).toBe(288);
     for (const cell of cells) {
@@ -35,10 +36,12 @@ test('288 cells, the same on narrow and wide drawings, with figures where there 
 test('the first and last date stand at their months', () => {
   const texts = (narrow: boolean) => {
     const document = page(
-      throttleChart(
-        throttle((day) => day >= 120 && day < 240),
-        narrow,
-      ).svg,
+      drawn(
+        throttleChart(
+          throttle((day) => day >= 120 && day < 240),
+          narrow,
+        ),
+      ),
     );
     return [...document.querySelectorAll('text')].map(({ textContent }) => textContent);
   };
@@ -50,6 +53,6 @@ test('a season that ends in the month it began in gets one mark', () => {
   // Throttles always but from 6 to 19 November.
   const year = throttle((day) => day < 309 || day > 322);
   expect([year.firstDate, year.lastDate]).toEqual(['11-20', '11-05']);
-  const document = page(throttleChart(year, true).svg);
+  const document = page(drawn(throttleChart(year, true)));
   expect([...document.querySelectorAll('text')].map(({ textContent }) => textContent)).toContain('to/from');
 });

@@ -2,7 +2,7 @@ import * as Plot from '@observablehq/plot';
 import { monthNames } from '@wintergap/ground';
 import type { Summary } from '@wintergap/tally';
 import { monthLabel } from './axes.js';
-import { type Drawing, draw, narrowWidth, wideWidth, withData } from './drawing.js';
+import { type Chart, chartOf, narrowWidth, wideWidth, withData } from './chart.js';
 
 interface Cell {
   month: number;
@@ -20,7 +20,7 @@ export const shadeOf = (share: number): number => Math.min(5, Math.ceil(share * 
  * The throttle calendar: the share of each month's days on which the charger throttles in that hour, as shade and as
  * figure. Months run down on a wide page and across on a narrow one, where the hours run down.
  */
-export function throttleChart({ calendar, firstDate, lastDate }: Summary['throttle'], narrow: boolean): Drawing {
+export function throttleChart({ calendar, firstDate, lastDate }: Summary['throttle'], narrow: boolean): Chart {
   const cells: Cell[] = calendar.flatMap((row, month) =>
     row.map((share, hour) => ({ month, hour, share, step: shadeOf(share) })),
   );
@@ -32,7 +32,7 @@ export function throttleChart({ calendar, firstDate, lastDate }: Summary['thrott
   const hourScale = { domain: hours, padding: 0.06, type: 'band' } as const;
   const monthTick = (month: number) => monthLabel(month, narrow);
   const hourTick = (hour: number) => (narrow || hour % 3 === 0 ? String(hour).padStart(2, '0') : '');
-  return draw('Share of days on which the charger throttles for a full bank, by month and hour of the day.', {
+  return chartOf('Share of days on which the charger throttles for a full bank, by month and hour of the day.', {
     width: narrow ? narrowWidth : wideWidth,
     height: narrow ? 470 : 320,
     marginLeft: narrow ? 30 : 40,

@@ -1,7 +1,7 @@
 import { dateOfDay, monthNames, monthSpan } from '@wintergap/ground';
 import type { YearResult } from '@wintergap/year';
-import { chargeChart, engineDaysChart } from '../chart/charge.js';
-import { atNoon, dailySum, meanOfMonth } from '../chart/days.js';
+import { chargeChart, type DailyCharge, dailyCharge, engineDaysChart } from '../chart/charge.js';
+import { meanOfMonth } from '../chart/days.js';
 import { count, dateText, figure, percent } from '../words/figures.js';
 import { lowestByMonth } from '../words/lowest-by-month.js';
 import { chartFigure } from './figure.js';
@@ -11,8 +11,8 @@ import { figuresTable } from './table.js';
 
 /** How full the bank is through the year, and the days on which the engine runs. */
 export function chargeSection({ ledger, site, plant, summary }: YearResult): Markup {
-  const engineHours = dailySum(ledger.generatorH);
-  const engineDays = engineHours.filter((hours) => hours > 0).length;
+  const days = dailyCharge(ledger);
+  const engineDays = days.engineH.filter((hours) => hours > 0).length;
   const lowestDay = Math.floor(ledger.lowestStateOfCharge.indexOf(summary.bank.minStateOfCharge) / 24);
   const engineSays = !site.generator
     ? ''
@@ -25,20 +25,20 @@ export function chargeSection({ ledger, site, plant, summary }: YearResult): Mar
     'How full is the bank?',
     html`${chartFigure({
       id: 'charge-chart',
-      draw: (narrow) => chargeChart(ledger, plant.bank.floor, narrow),
+      chart: (narrow) => chargeChart(days, plant.bank.floor, narrow),
       key: [
         { text: 'lowest of the day', mark: { kind: 'line', stroke: 'var(--charge)' } },
         { text: 'at noon', mark: { kind: 'dot', stroke: 'var(--noon)' } },
         { text: "owner's floor", mark: { kind: 'line', stroke: 'var(--quiet)', dash: '5 4' } },
       ],
       caption: `Lowest ${percent(summary.bank.minStateOfCharge)} on ${dateText(dateOfDay(lowestDay))}, mean ${percent(summary.bank.meanStateOfCharge)}; at most ${figure(low)} days on end below half.${engineSays}`,
-      table: chargeTable(ledger, engineHours),
+      table: chargeTable(ledger, days),
     })}
 ${
   engineDays > 0 &&
   chartFigure({
     id: 'engine-days-chart',
-    draw: (narrow) => engineDaysChart(ledger, narrow),
+    chart: (narrow) => engineDaysChart(days, narrow),
     key: [{ text: 'engine, hours of the day', mark: { kind: 'line', stroke: 'var(--engine)' } }],
     caption: `${figure(summary.generator.hours)} h in the year, in ${count(summary.generator.starts, 'start')}.`,
   })
@@ -46,12 +46,11 @@ ${
   );
 }
 
-function chargeTable({ lowestStateOfCharge, stateOfCharge }: YearResult['ledger'], engineHours: number[]): Markup {
+function chargeTable({ lowestStateOfCharge }: YearResult['ledger'], { noon, engineH }: DailyCharge): Markup {
   const lowest = lowestByMonth(lowestStateOfCharge);
-  const noon = atNoon(stateOfCharge);
   const rows = monthNames.map((name, month) => {
     const { fromDay, toDay } = monthSpan(month);
-    const running = engineHours.slice(fromDay, toDay).filter((hours) => hours > 0);
+    const running = engineH.slice(fromDay, toDay).filter((hours) => hours > 0);
     const hours = running.reduce((sum, value) => sum + value, 0);
     return [name, percent(lowest[month]!), percent(meanOfMonth(noon, fromDay, toDay)), running.length, figure(hours)];
   });

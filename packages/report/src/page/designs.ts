@@ -8,6 +8,7 @@ import { hoursDifferenceInWords } from '../words/common-words.js';
 import { figure, percent } from '../words/figures.js';
 import { lowestByMonth } from '../words/lowest-by-month.js';
 import { inVolumeUnit, volumeUnit } from '../words/shown-units.js';
+import { drawn } from './draw.js';
 import { section } from './frame.js';
 import { html, type Markup, rawMarkup } from './markup.js';
 import { figuresTable } from './table.js';
@@ -98,7 +99,7 @@ export function designMonthsSection(
   const charts = named.map(({ name, months }, i) => {
     const label = `${caption} of the design ${name}`;
     const against = i === 0 ? {} : { base };
-    const { svg } = monthBarsChart({ label, unit, values: months, ...against, top, fill, stroke });
+    const svg = drawn(monthBarsChart({ label, unit, values: months, ...against, top, fill, stroke }));
     return html`<figure data-design="${name}"><h3>${name}</h3>
 ${rawMarkup(svg)}
 <figcaption>${figure(total(months))} ${unit} in the year</figcaption></figure>

@@ -1,5 +1,6 @@
 import type { YearResult } from '@wintergap/year';
-import { energyChart, monthlyEnergy } from '../chart/energy.js';
+import { energyChart } from '../chart/energy.js';
+import { monthlyEnergy } from '../chart/monthly-energy.js';
 import { figure, percent } from '../words/figures.js';
 import { chartFigure } from './figure.js';
 import { section } from './frame.js';
@@ -16,7 +17,7 @@ export function energySection({ ledger, summary }: YearResult): Markup {
     'Where does the energy come from, and how much is thrown away?',
     chartFigure({
       id: 'energy-chart',
-      draw: (narrow) => energyChart(energy, narrow),
+      chart: (narrow) => energyChart(energy, narrow),
       key: [
         { text: 'sun, used', mark: { kind: 'fill', fill: 'var(--used)' } },
         { text: 'engine', mark: { kind: 'fill', fill: 'url(#engine-dots)' } },

@@ -1,5 +1,6 @@
-import type { Drawing } from '../chart/drawing.js';
+import type { Chart } from '../chart/chart.js';
 import { prose } from '../words/prose.js';
+import { drawn } from './draw.js';
 import { html, type Markup, rawMarkup } from './markup.js';
 
 /** What a colour, hatch or line in a chart means. */
@@ -15,8 +16,8 @@ export type Mark =
 
 export interface Figure {
   id: string;
-  /** Draws the chart for a phone (`narrow`) or for a wider screen and paper. */
-  draw: (narrow: boolean) => Drawing;
+  /** The chart for a phone (`narrow`) or for a wider screen and paper. */
+  chart: (narrow: boolean) => Chart;
   key: readonly KeyEntry[];
   caption: string;
   /** The same figures as a table, folded away. */
@@ -27,11 +28,11 @@ export interface Figure {
  * A chart with its key, its caption and its figures as a table. It is drawn twice, for narrow and wide screens, because
  * a drawing that only shrinks has letters nobody can read; one of the two is always hidden.
  */
-export function chartFigure({ id, draw, key, caption, table }: Figure): Markup {
+export function chartFigure({ id, chart, key, caption, table }: Figure): Markup {
   return html`<figure id="${id}">
 ${key.length > 0 && html`<ul class="key">${key.map(keyItem)}</ul>`}
-<div class="wide">${rawMarkup(draw(false).svg)}</div>
-<div class="narrow">${rawMarkup(draw(true).svg)}</div>
+<div class="wide">${rawMarkup(drawn(chart(false)))}</div>
+<div class="narrow">${rawMarkup(drawn(chart(true)))}</div>
 <figcaption>${prose(caption)}</figcaption>
 ${table !== undefined && html`<details><summary>The figures of this chart</summary>${table}</details>`}
 </figure>`;

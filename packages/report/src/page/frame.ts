@@ -1,6 +1,7 @@
 import { safetyNotice } from '../text/check.js';
 import { prose } from '../words/prose.js';
 import { html, type Markup, rawMarkup } from './markup.js';
+import { patterns } from './patterns.js';
 import { styleSheet } from './style.js';
 
 export interface PageParts {
@@ -30,7 +31,7 @@ export function pageText({ title, place, answer, sections, foot }: PageParts): s
 <style>${rawMarkup(styleSheet)}</style>
 </head>
 <body>
-${patterns}
+${rawMarkup(patterns)}
 <header>
 <h1>${title}</h1>
 <p class="place">${prose(place)}</p>
@@ -53,9 +54,3 @@ export function section(id: string, heading: string, content: Markup): Markup {
 ${content}
 </section>`;
 }
-
-/** Fills that tell energies apart without colour; charts refer to them by name. */
-const patterns = rawMarkup(`<svg class="patterns" aria-hidden="true" focusable="false"><defs>
-<pattern id="thrown-hatch" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><rect width="6" height="6" fill="var(--paper)"/><line x1="1.2" x2="1.2" y1="0" y2="6" stroke="var(--thrown)" stroke-width="1.8"/></pattern>
-<pattern id="engine-dots" width="6" height="6" patternUnits="userSpaceOnUse"><rect width="6" height="6" fill="var(--engine)"/><circle cx="3" cy="3" r="1.5" fill="var(--paper)"/></pattern>
-</defs></svg>`);

@@ -27,7 +27,7 @@ export function temperatureSection({ weather, ledger, plant }: YearResult, units
     'How cold does the bank get?',
     chartFigure({
       id: 'temperature-chart',
-      draw: (narrow) => temperatureChart(days, noChargeAtC, units, narrow),
+      chart: (narrow) => temperatureChart(days, noChargeAtC, units, narrow),
       key,
       caption: captionOf(days, noChargeAtC, units),
       table: temperatureTable(days, units),

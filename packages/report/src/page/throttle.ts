@@ -25,7 +25,7 @@ export function throttleSection({ throttle }: Summary): Markup {
     heading,
     chartFigure({
       id: 'throttle-chart',
-      draw: (narrow) => throttleChart(throttle, narrow),
+      chart: (narrow) => throttleChart(throttle, narrow),
       key: shades,
       caption: `Figures are the share of the month's days, in %, on which the charger throttles in the hour that begins then, in local standard time. It throttles ${throttlingWhen(throttle)}; ${count(hours, 'hour')}, ${figure(kWh)} kWh thrown away.`,
       table: figuresTable(

@@ -1,7 +1,4 @@
-import { dirname } from 'node:path';
-import { inFolder } from '../named-file.js';
 import type { SiteValues } from '../schema/design.js';
-import { weatherYearsOf } from '../weather/weather-years.js';
 import { nearestPlace, type Places } from './places.js';
 import { joinedPath, SiteError } from './site-problem.js';
 
@@ -19,35 +16,6 @@ export interface SiteOrigin {
 
 /** One design of a place: its values, and where they came from if that was a site file. */
 export type Site = SiteValues & { origin?: SiteOrigin };
-
-/** A design with its origin, and the files it names found from the site file's folder. */
-export function fromOrigin(values: SiteValues, origin: SiteOrigin): Site {
-  const folder = dirname(origin.file);
-  const { weather, measuredLoad } = values;
-  return {
-    ...values,
-    weather: weatherFrom(weather, folder),
-    ...(measuredLoad && { measuredLoad: { ...measuredLoad, file: inFolder(folder, measuredLoad.file) } }),
-    origin,
-  };
-}
-
-function weatherFrom(weather: SiteValues['weather'], folder: string): SiteValues['weather'] {
-  if ('months' in weather) return weather;
-  if ('years' in weather) {
-    const [file = inFolder(folder, weather.file), ...otherYears] = weatherYearsOf(
-      weather.years,
-      weather.leaveOut,
-      folder,
-    );
-    return { ...weather, file, otherYears };
-  }
-  return {
-    ...weather,
-    file: inFolder(folder, weather.file),
-    otherYears: weather.otherYears?.map((file) => inFolder(folder, file)),
-  };
-}
 
 /**
  * What is wrong with a value of a design, told with file, line and column where the design came from a file; otherwise

@@ -125,6 +125,10 @@ export function withModules(
   return { design: { ...design, arrays }, problems, named };
 }
 
+/** A design, or a change to one, as if the parts of its tables stood in the site file. */
+export const partsWrittenOut = (design: Plain, lists: PartLists): Plain =>
+  withModules(withAppliances(design, lists), lists).design;
+
 /** Names that are offered where one is not there. */
 const mostNames = 5;
 

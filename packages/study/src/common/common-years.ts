@@ -2,7 +2,7 @@ import { OutOfRangeError } from '@wintergap/ground';
 import type { Site } from '@wintergap/site';
 import type { MonthSpread, WeatherYear } from '@wintergap/weather';
 import { PreparedCache, siteWeather } from '@wintergap/year';
-import { createWeatherYears, type OutlookWeather, outlookWeather } from '../outlook/years.js';
+import { createWeatherYears, type OutlookWeather, outlookWeather, weatherYearsFrom } from '../outlook/years.js';
 
 /** Weather years that every design of a comparison meets, the same for each. */
 export interface CommonYears {
@@ -52,6 +52,25 @@ export function commonYears(
     return { ...years, weatherOf: kept(years.weatherOf) };
   });
   return { count, kind: weather.kind, spread, weatherOf: numbered(count, weatherOf) };
+}
+
+/** The real years of a site, or where it has none the one from its means; read when asked for. */
+export interface RealYears {
+  /** The one that `year` tells of. */
+  own(): WeatherYear;
+  /** That one and the site's other years. */
+  all(): readonly WeatherYear[];
+}
+
+/** The same from years that were read already: no file is opened. */
+export function commonYearsFrom(site: Site, real: RealYears, wish: CommonYearsWish = {}): CommonYears {
+  if (wish.years === 1) {
+    const kind = 'months' in site.weather ? 'made' : 'real';
+    return { count: 1, kind, spread: null, weatherOf: numbered(1, () => real.own()) };
+  }
+  const weather = commonWeather(site, wish);
+  const { weatherOf, spread } = weatherYearsFrom(site, weather, real.all);
+  return { count: weather.years, kind: weather.kind, spread, weatherOf: numbered(weather.years, kept(weatherOf)) };
 }
 
 /** Which years these are and how many, told without making any: for a number of years other than one. */

@@ -6,7 +6,8 @@ import type { YearFigures } from '../year-figures.js';
 import { type CommonYears, commonWeather } from './common-years.js';
 import { createDesignRunner, type DesignRunnerStart } from './design-runner.js';
 import { designThreads } from './design-threads.js';
-import { type DesignYears, moreYearsCouldTell } from './merit.js';
+import type { DesignYears } from './merit.js';
+import { type Growing, mostCommonYears, untilClear } from './until-clear.js';
 
 /** A design under the name by which it is shown. */
 export interface NamedSite {
@@ -47,9 +48,6 @@ export async function runDesigns(designs: readonly NamedSite[], wish: CommonWish
   return run.soFar();
 }
 
-/** Most years that are run of their own accord where fewer leave the best in doubt. */
-export const mostCommonYears = 100;
-
 /**
  * Runs designs through common years until the best of them is told from the others, or as far as `mostCommonYears`; no
  * further than asked where a number of years is, or where the site has real years only.
@@ -61,19 +59,12 @@ export async function runUntilClear(designs: readonly NamedSite[], wish: CommonW
   const { years: count, kind } = commonWeather(designs[0]!.site, wish);
   if (kind === 'real') return runDesigns(designs, wish);
   const run = createCommonRun(designs, { ...wish, years: mostCommonYears });
-  for (let years = count; ; years *= 2) {
-    await run.reach(Math.min(years, mostCommonYears));
-    const soFar = run.soFar();
-    if (years >= mostCommonYears || !moreYearsCouldTell(soFar.designs)) return soFar;
-  }
+  return untilClear(run, count);
 }
 
 /** A run that can be lengthened: years already run are kept. */
-export interface GrowingRun {
+export interface GrowingRun extends Growing<CommonRun> {
   weather: CommonRun['weather'];
-  /** Runs the years that are missing up to `count`. */
-  reach(count: number): Promise<void>;
-  soFar(): CommonRun;
 }
 
 /** Prepares a run of designs. */

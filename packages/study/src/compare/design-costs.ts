@@ -40,15 +40,31 @@ const smallestShare = 0.01;
  *
  * @param designs in the order of the answer, each with the file's year, whose wear says how long a bank lasts
  */
-export function comparedCosts(
+export const comparedCosts = (
   designs: readonly { name: string; result: YearResult }[],
   answer: CommonAnswer,
   costs: Costs,
+): ComparedCost[] =>
+  costsOfDesigns(
+    designs.map(({ name, result }) => ({ name, site: result.site, bankYears: bankFacts(result).wear.yearsTo80 })),
+    answer,
+    costs,
+  );
+
+/**
+ * The same where the life of each bank is known already.
+ *
+ * @param designs in the order of the answer; `bankYears` as the wear of the file's year has it
+ */
+export function costsOfDesigns(
+  designs: readonly { name: string; site: Site; bankYears: number }[],
+  answer: CommonAnswer,
+  costs: Costs,
 ): ComparedCost[] {
-  const years = designs.map(({ result }, d) => {
+  const years = designs.map(({ site, bankYears }, d) => {
     const { hoursOfYears, litresOfYears } = answer.designs[d]!;
     const uses = hoursOfYears.map((hours, year) => ({ hours, fuelLitres: litresOfYears[year]! }));
-    return costOfYears(result.site, uses, costs, bankFacts(result).wear.yearsTo80);
+    return costOfYears(site, uses, costs, bankYears);
   });
   return designs.map(({ name }, d) => ({
     name,

@@ -71,18 +71,29 @@ export interface WeatherYears {
 }
 
 /** @throws SiteError or WeatherError when a file or the monthly means cannot be used */
-export function createWeatherYears(
+export const createWeatherYears = (
   site: Site,
   weather: OutlookWeather,
   prepared: PreparedCache = new PreparedCache(),
+): WeatherYears => weatherYearsFrom(site, weather, () => siteWeatherYears(site, prepared));
+
+/**
+ * The same from real years that were read already.
+ *
+ * @param real all that the site names; not asked for where its years are made from monthly means
+ */
+export function weatherYearsFrom(
+  site: Site,
+  weather: OutlookWeather,
+  real: () => readonly WeatherYear[],
 ): WeatherYears {
   switch (weather.kind) {
     case 'real': {
-      const years = siteWeatherYears(site, prepared);
+      const years = real();
       return { weatherOf: (yearIndex) => years[yearIndex]!, spread: null };
     }
     case 'resampled': {
-      const { yearOf, spread } = createResampler(siteWeatherYears(site, prepared), weather);
+      const { yearOf, spread } = createResampler(real(), weather);
       return { weatherOf: yearOf, spread };
     }
     case 'made': {

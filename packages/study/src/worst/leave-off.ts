@@ -1,6 +1,13 @@
 import { dateOfDay, daysPerYear } from '@wintergap/ground';
 import type { Site } from '@wintergap/site';
-import { type BareYear, PreparedCache, simulateBare, type WorstSpell, type YearResult } from '@wintergap/year';
+import {
+  type BareYear,
+  measuredLoadOf,
+  PreparedCache,
+  simulateBare,
+  type WorstSpell,
+  type YearResult,
+} from '@wintergap/year';
 
 /** What leaving something off through a spell does; every figure is of a year that was run so. */
 export interface LeftOff {
@@ -58,9 +65,10 @@ interface Case {
 export function leaveOff(own: YearResult, spell: WorstSpell): LeaveOff {
   const prepared = new PreparedCache();
   const lastDay = (spell.firstDay + spell.days.length - 1) % daysPerYear;
+  const inputs = { weather: own.weather, measured: measuredLoadOf(own.site, prepared) };
   const off = [{ from: spell.firstDay, to: lastDay }];
   const days = spell.days.map((_, i) => (spell.firstDay + i) % daysPerYear);
-  const run = (left: readonly Case[]) => simulateBare(without(own.site, left, off), own.weather, prepared);
+  const run = (left: readonly Case[]) => simulateBare(without(own.site, left, off), inputs, prepared);
   const ownKWh = askedKWh(own, days);
 
   const all: Case[] = [

@@ -8,7 +8,7 @@ import { placeNotices, type WeatherYear } from '@wintergap/weather';
 import { hottestChargeC } from '../loop/bus-flow.js';
 import type { Plant } from '../loop/plant.js';
 import { type ArrayLimit, saidOfLimit } from '../prepare/site-limits.js';
-import { sitePlace } from '../prepare/site-weather.js';
+import { sitePlace } from '../prepare/site-place.js';
 import { freezingOf, longestSinceFull } from './bank-facts.js';
 import { heatToCharge, refusedInCold, refusedInHeat } from './refused-charge.js';
 

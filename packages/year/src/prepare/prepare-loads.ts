@@ -1,4 +1,4 @@
-import { hoursPerYear, InputFileError, readInputText } from '@wintergap/ground';
+import { hoursPerYear } from '@wintergap/ground';
 import {
   type Appliance,
   converterYear,
@@ -8,15 +8,12 @@ import {
   inverterLosses,
   inverterYear,
   type LoadEvent,
-  LoadTableError,
   type LoadYear,
   loadYear,
-  type MeasuredLoad,
-  readLoadTable,
 } from '@wintergap/loads';
-import type { Site, SiteEvent, SiteInverter, SiteLoad, SiteMeasured } from '@wintergap/site';
-import { firstWeekday, fromSite, siteError } from '@wintergap/site';
-import type { WeatherYear } from '@wintergap/weather';
+import type { Site, SiteEvent, SiteInverter, SiteLoad } from '@wintergap/site';
+import { firstWeekday, fromSite } from '@wintergap/site';
+import type { YearInputs } from '../year-inputs.js';
 import type { Outdoors } from './prepare-outdoors.js';
 import { identityOf, type PreparedCache } from './prepared-cache.js';
 import { roomsAirC } from './rooms-air.js';
@@ -35,26 +32,26 @@ const dullSpellDays = 3;
 /** Runs the site's loads through the year. */
 export function prepareLoads(
   site: Site,
-  weather: WeatherYear,
+  { weather, measured }: YearInputs,
   { sun }: Outdoors,
   prepared: PreparedCache,
 ): PreparedLoads {
-  const { loads, measuredLoad, events, inverter, converter, rooms, calendarYear } = site;
+  const { loads, events, inverter, converter, rooms, calendarYear } = site;
   const inputs = [
     identityOf(weather),
     identityOf(sun),
     calendarYear,
     loads,
-    measuredLoad,
+    measured && identityOf(measured),
     events,
     inverter,
     converter,
     rooms,
   ];
-  return prepared.get('loads', inputs, () => makeLoads(site, weather, sun.upShare));
+  return prepared.get('loads', inputs, () => makeLoads(site, { weather, measured }, sun.upShare));
 }
 
-function makeLoads(site: Site, weather: WeatherYear, upShare: Float64Array): PreparedLoads {
+function makeLoads(site: Site, { weather, measured }: YearInputs, upShare: Float64Array): PreparedLoads {
   const weekday = firstWeekday(site);
   const context = {
     airC: weather.airC,
@@ -63,9 +60,8 @@ function makeLoads(site: Site, weather: WeatherYear, upShare: Float64Array): Pre
     roomC: roomsAirC(site, weather.airC),
     dullSpellDay: dullestSpell(weather.ghiWm2, dullSpellDays).firstDay,
   };
-  const measured = site.measuredLoad ? [measuredLoad(site, site.measuredLoad, weekday)] : [];
   const load = fromSite(site, 'loads', () =>
-    loadYear(site.loads.map(applianceOf), site.events.map(eventOf), context, measured),
+    loadYear(site.loads.map(applianceOf), site.events.map(eventOf), context, measured ? [measured] : []),
   );
   const ofInverter = fromSite(site, 'inverter', () => inverterInput(site.inverter, load.acW));
   const converterInputW = fromSite(site, 'converter', () => converterInput(site.converter, load.dcW));
@@ -80,26 +76,6 @@ function inverterInput(written: SiteInverter | undefined, acW: Float64Array) {
 
 const converterInput = (converter: Site['converter'], dcW: Float64Array): Float64Array =>
   converter ? converterYear(dcW, { efficiency: converter.efficiency, idleW: converter.idle }) : dcW;
-
-function measuredLoad(site: Site, { file, yearly }: SiteMeasured, weekday: number): MeasuredLoad {
-  let text: string;
-  try {
-    text = readInputText(file.path, 'latin1');
-  } catch (error) {
-    if (!(error instanceof InputFileError)) throw error;
-    throw siteError(site, 'measuredLoad.file', `${file.written} ${error.message}; expected a table of loads`);
-  }
-  try {
-    return readLoadTable(text, {
-      source: file.written,
-      firstWeekday: weekday,
-      ...(yearly !== undefined && { scaleToKWh: yearly / 1000 }),
-    });
-  } catch (error) {
-    if (error instanceof LoadTableError) throw siteError(site, 'measuredLoad.file', error.message);
-    throw error;
-  }
-}
 
 function applianceOf({ name, power, count, bus, runs, perDay, when, standby, surge, off }: SiteLoad): Appliance {
   const drivenBy = driverOf(when);

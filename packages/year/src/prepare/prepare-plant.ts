@@ -1,8 +1,8 @@
 import { hoursPerYear } from '@wintergap/ground';
 import type { LoadYear } from '@wintergap/loads';
 import { fromSite, type Site } from '@wintergap/site';
-import type { WeatherYear } from '@wintergap/weather';
 import type { Plant } from '../loop/plant.js';
+import type { YearInputs } from '../year-inputs.js';
 import { blamingWeather } from './blaming-weather.js';
 import { type PreparedArray, prepareArrays } from './prepare-array.js';
 import { prepareBank } from './prepare-bank.js';
@@ -18,13 +18,14 @@ export interface PreparedPlant {
   load: LoadYear;
 }
 
-/** Prepares a design for its balance under a given weather. */
-export function preparePlant(site: Site, weather: WeatherYear, prepared: PreparedCache): PreparedPlant {
+/** Prepares a design for its balance under given weather. */
+export function preparePlant(site: Site, inputs: YearInputs, prepared: PreparedCache): PreparedPlant {
+  const { weather } = inputs;
   const outdoors = prepareOutdoors(site, weather, prepared);
   const { bank, cabinet, aroundC, heater, chargeRules } = fromSite(site, 'bank', () => prepareBank(site, weather.airC));
   const bankV = [bank.settings.cells * bank.settings.cutoffCellV * 0.9, bank.setVoltage(2, -20) * 1.02] as const;
   const arrays = blamingWeather(weather, () => prepareArrays(site, weather, outdoors, bankV, prepared));
-  const { load, inverter, inverterInputW, converterInputW } = prepareLoads(site, weather, outdoors, prepared);
+  const { load, inverter, inverterInputW, converterInputW } = prepareLoads(site, inputs, outdoors, prepared);
   const plant: Plant = {
     sources: arrays.map(({ name, controller, maxCurrentA }) => ({ name, controller, maxCurrentA })),
     acW: load.acW,

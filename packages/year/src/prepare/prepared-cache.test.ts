@@ -23,7 +23,7 @@ const weather = siteWeather(site.base);
 const cache = new NotingCache();
 /** All that is made before a year is run. */
 function prepare(design: Site, under: WeatherYear): void {
-  const { plant } = preparePlant(design, under, cache);
+  const { plant } = preparePlant(design, { weather: under, measured: null }, cache);
   limitsUnder(design, under, plant.bank, cache);
 }
 

@@ -1,27 +1,20 @@
 import { basename } from 'node:path';
-import { OutOfRangeError } from '@wintergap/ground';
 import type { NamedFile, Site } from '@wintergap/site';
-import { fromSite } from '@wintergap/site';
 import {
   type ClockMend,
-  judgementOf,
   judgeWeather,
-  type MadePlace,
-  type MonthlyMeans,
-  type MonthSpread,
-  makeYear,
   moveToElevation,
   type ReadSettings,
   RejectedWeatherError,
   readWeatherFile,
   readWeatherYearsFile,
-  spreadOfMadeYears,
   WeatherError,
-  type WeatherPlace,
   type WeatherYear,
 } from '@wintergap/weather';
+import { madeWeather } from './made-weather.js';
 import { siteSun } from './prepare-outdoors.js';
 import { PreparedCache } from './prepared-cache.js';
+import { sitePlace } from './site-place.js';
 
 /**
  * The weather of a site: the file it names, or a year made from its monthly means. The same object every time while
@@ -36,39 +29,6 @@ export function siteWeather(site: Site, prepared: PreparedCache = new PreparedCa
   return prepared.get('weather', [weather, place, site.name, site.snow.days], () => {
     return 'months' in weather ? madeWeather(site, weather.seed, 0) : readYear(weather.file, site, prepared);
   });
-}
-
-/**
- * A year made from the site's monthly means, with a chance of its own.
- *
- * @param spread of the months about their means, in multiples of a measured one; 0 for none
- * @throws SiteError when no year can have the monthly means, or the site has none
- */
-export function madeWeather(site: Site, seed: number, spread: number): WeatherYear {
-  const made = fromSite(site, 'weather.months', () => makeYear(meansOf(site), placeOf(site), { seed, spread }));
-  return { ...made, judgement: judgementOf(made.source, made.notices) };
-}
-
-/**
- * What a spread of the months comes to in years made from the site's monthly means.
- *
- * @param spread in multiples of a measured one
- * @throws SiteError when no year can have the monthly means, or the site has none
- */
-export const madeSpread = (site: Site, spread: number): MonthSpread =>
-  fromSite(site, 'weather.months', () => spreadOfMadeYears(meansOf(site), placeOf(site), spread));
-
-const placeOf = ({ name, place }: Site): MadePlace => ({
-  latitudeDeg: place.latitude,
-  longitudeDeg: place.longitude,
-  utcOffsetH: place.utcOffset,
-  name,
-  elevationM: place.elevation,
-});
-
-function meansOf({ weather }: Site): MonthlyMeans {
-  if ('months' in weather) return monthlyMeans(weather.months);
-  throw new OutOfRangeError('made years need weather from monthly means, got a file');
 }
 
 /**
@@ -117,28 +77,4 @@ function clockOf({ weather }: Site): ClockMend | undefined {
   if ('months' in weather || !weather.clock) return undefined;
   const { shift, summerTime } = weather.clock;
   return { shiftH: shift, ...(summerTime && { summerTime }) };
-}
-
-/** Where the weather is used. */
-export function sitePlace({ place }: Site): WeatherPlace {
-  return {
-    latitudeDeg: place.latitude,
-    longitudeDeg: place.longitude,
-    utcOffsetH: place.utcOffset,
-    elevationM: place.elevation,
-  };
-}
-
-type SiteMonths = Extract<Site['weather'], { months: unknown }>['months'];
-
-function monthlyMeans({ irradiation, clearness, air, airMin, airMax, wind, snowyDays }: SiteMonths): MonthlyMeans {
-  return {
-    sun: irradiation
-      ? { kind: 'irradiation', kWhPerM2Day: irradiation }
-      : { kind: 'clearness', clearness: clearness ?? [] },
-    airC: air,
-    ...(airMin && airMax && { dailyExtremes: { minC: airMin, maxC: airMax } }),
-    ...(wind && { windMs: wind }),
-    ...(snowyDays && { snow: { fallDays: snowyDays } }),
-  };
 }

@@ -1,0 +1,18 @@
+import type { Change, NamedChange } from '../design/change.js';
+import type { HandOver } from '../hand-over/hand-over.js';
+import type { YearView } from './year-view.js';
+import type { YearsAnswer } from './years-runner.js';
+
+/** What the page asks of a worker; `ask` numbers what is asked, and an answer bears the number of its question. */
+export type Question =
+  | { kind: 'begin'; handOver: HandOver }
+  | { kind: 'year'; ask: number; change: Change }
+  | { kind: 'years'; ask: number; setUps: NamedChange[] }
+  | { kind: 'save'; ask: number; name: string; change: Change };
+
+export type Answer =
+  | { kind: 'year'; ask: number; view: YearView }
+  | { kind: 'years'; ask: number; answer: YearsAnswer }
+  | { kind: 'saved'; ask: number; text: string }
+  /** The design is not right, or nothing can be made of it: why. */
+  | { kind: 'refused'; ask: number; why: string };

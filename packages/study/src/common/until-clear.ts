@@ -1,0 +1,27 @@
+import { type DesignYears, moreYearsCouldTell } from './merit.js';
+
+/** Most years that are run of their own accord where fewer leave the best in doubt. */
+export const mostCommonYears = 100;
+
+/** Designs that are run through more and more of their common years; those that were run are kept. */
+export interface Growing<Run extends { designs: readonly DesignYears[] }> {
+  /** Runs the years that are missing up to `count`. */
+  reach(count: number): Promise<void>;
+  soFar(): Run;
+}
+
+/**
+ * Runs designs until the best of them is told from the others, or as far as `mostCommonYears`.
+ *
+ * @param count years to begin with; doubled while they leave the best in doubt
+ */
+export async function untilClear<Run extends { designs: readonly DesignYears[] }>(
+  run: Growing<Run>,
+  count: number,
+): Promise<Run> {
+  for (let years = count; ; years *= 2) {
+    await run.reach(Math.min(years, mostCommonYears));
+    const soFar = run.soFar();
+    if (years >= mostCommonYears || soFar.designs.length < 2 || !moreYearsCouldTell(soFar.designs)) return soFar;
+  }
+}
