@@ -5,9 +5,11 @@ import {
   type StartRule,
   type StopRule,
 } from '@wintergap/generator';
+import { daysPerYear } from '@wintergap/ground';
 import type { Site, SiteGenerator } from '@wintergap/site';
 import { firstWeekday } from '@wintergap/site';
 import type { WeatherYear } from '@wintergap/weather';
+import { identityOf, type PreparedCache } from './prepared-cache.js';
 
 const weekdays = { all: [0, 1, 2, 3, 4, 5, 6], weekdays: [1, 2, 3, 4, 5], weekends: [0, 6] };
 
@@ -84,14 +86,23 @@ function stopRules({ stop }: SiteGenerator): StopRule[] {
 }
 
 /** The engine as plain numbers for the loop; `null` for a place without one. */
-export function prepareGenerator(site: Site, weather: WeatherYear): CompiledGenerator | null {
-  if (!site.generator) return null;
-  const dailySunWhM2 = new Float64Array(365);
-  for (let h = 0; h < 8760; h++) dailySunWhM2[Math.floor(h / 24)]! += weather.ghiWm2[h]!;
-  return compileGenerator(generatorSettings(site.generator), {
-    elevationM: site.place.elevation,
-    airC: weather.airC,
-    firstWeekday: firstWeekday(site),
-    dailySunWhM2,
-  });
+export function prepareGenerator(site: Site, weather: WeatherYear, prepared: PreparedCache): CompiledGenerator | null {
+  const { generator, place } = site;
+  if (!generator) return null;
+  const weekday = firstWeekday(site);
+  const inputs = [identityOf(weather), generator, place.elevation, weekday];
+  return prepared.get('generator', inputs, () =>
+    compileGenerator(generatorSettings(generator), {
+      elevationM: place.elevation,
+      airC: weather.airC,
+      firstWeekday: weekday,
+      dailySunWhM2: dailySums(weather.ghiWm2),
+    }),
+  );
+}
+
+function dailySums(hourly: Float64Array): Float64Array {
+  const sums = new Float64Array(daysPerYear);
+  for (let h = 0; h < hourly.length; h++) sums[Math.floor(h / 24)]! += hourly[h]!;
+  return sums;
 }

@@ -40,7 +40,7 @@ export function preparePlant(site: Site, inputs: YearInputs, prepared: PreparedC
     cabinet,
     heater,
     aroundC,
-    generator: fromSite(site, 'generator', () => prepareGenerator(site, weather)),
+    generator: fromSite(site, 'generator', () => prepareGenerator(site, weather, prepared)),
   };
   return { plant, arrays, load };
 }

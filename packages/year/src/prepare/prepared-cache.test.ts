@@ -33,7 +33,7 @@ prepare(site.base, weather);
 test.each([
   [{}, []],
   [{ 'bank.capacity': '700 Ah' }, []],
-  [{ 'bank.floor': '40 %', 'generator.start.below': '50 %' }, []],
+  [{ 'bank.floor': '40 %', 'generator.start.below': '50 %' }, ['generator']],
   // The limits hold the array's voltage against what the bank is charged at.
   [{ 'bank.absorption': '29.4 V' }, ['limits']],
   [{ 'bank.voltage': '48 V', 'bank.capacity': '500 Ah' }, ['controller', 'limits']],
@@ -57,7 +57,7 @@ test.each([
 test('a copy of the weather is another weather', () => {
   cache.made = [];
   prepare(site.base, { ...weather });
-  expect(cache.made.sort()).toEqual(['cells', 'controller', 'dc', 'ground', 'light', 'loads', 'plane']);
+  expect(cache.made.sort()).toEqual(['cells', 'controller', 'dc', 'generator', 'ground', 'light', 'loads', 'plane']);
 });
 
 test('of each kind the latest are kept, and what was found again counts as the latest', () => {
