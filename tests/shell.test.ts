@@ -19,6 +19,7 @@ const env = { ...process.env, PATH: `${folder}:${process.env.PATH}` };
 function run(command: string, ...args: string[]) {
   return spawnSync(command, args, { cwd: folder, env, encoding: 'utf8' });
 }
+writeFileSync(join(folder, 'completion.bash'), run('wintergap', 'completion', 'bash').stdout);
 const is = (shell: string) => run(shell, '-c', 'exit 0').status === 0;
 
 /** What bash would put in the place of the last word. */
@@ -27,7 +28,7 @@ function completedInBash(...words: string[]): string[] {
   const { stdout, stderr } = run(
     'bash',
     '-c',
-    `eval "$(wintergap completion bash)"; COMP_WORDS=(wintergap ${line}); COMP_CWORD=${words.length}
+    `source completion.bash; COMP_WORDS=(wintergap ${line}); COMP_CWORD=${words.length}
      _wintergap; printf '%s\\n' "\${COMPREPLY[@]}"`,
   );
   expect(stderr).toBe('');
