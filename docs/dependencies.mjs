@@ -66,6 +66,7 @@ const running = {
 
 /** What is needed to build and test only; none of it is in what is installed. */
 const building = {
+  '@11ty/eleventy': 'the site of these docs from Markdown: small, links that work from disk',
   '@biomejs/biome': 'form of the code: one tool in place of two',
   '@types/node': 'types of Node.js',
   '@types/papaparse': 'types of papaparse',
