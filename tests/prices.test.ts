@@ -61,7 +61,7 @@ beforeAll(async () => {
 const spaced = (value: number) => value.toFixed(0).replace(/\B(?=(\d{3})+$)/g, value >= 10_000 ? ' ' : '');
 
 test('text, page and figures say the same cost', async () => {
-  const page = await compareHtml(designs, answer, 'us', null, { designs: priced, terms });
+  const page = await compareHtml(designs, answer, 'us', { costs: { designs: priced, terms } });
   const written = costText(priced, terms, 'us');
   for (const { cost } of priced) {
     for (const value of [cost.firstCost!, cost.runningPerYear!, cost.perYear!, cost.lifeCycle!.total]) {

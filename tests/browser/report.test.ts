@@ -16,6 +16,9 @@ const siteFile = join(import.meta.dirname, '..', '..', 'examples', 'kettle-pond.
 type PageName = 'year' | 'compare';
 const names: PageName[] = ['year', 'compare'];
 
+/** Pixels of a style sheet in a millimetre: 96 to the inch. */
+const pxPerMm = 96 / 25.4;
+
 /** Runs in the page: text that cannot be told from what it stands on, as WCAG 2.2 counts contrast; 4.5 is asked. */
 const faintText = `(() => {
   const numbers = (colour) => colour.match(/[\\d.]+/g).map(Number);
@@ -69,8 +72,8 @@ describe.skipIf(!browserPath)('a report in a browser', () => {
     rmSync(folder, { recursive: true, force: true });
   });
 
-  /** State of charge, engine days, throttling, energy, temperature; or two charts for each design. */
-  const chartsOf = (name: PageName) => (name === 'year' ? 5 : 2 * designCount);
+  /** Weeks of the engine, state of charge, engine days, throttling, energy, temperature; or two charts for each design. */
+  const chartsOf = (name: PageName) => (name === 'year' ? 6 : 2 * designCount);
 
   /** Opens a report as a reader would, from the disk, and notes what it says and asks for. */
   async function open(
@@ -146,6 +149,25 @@ describe.skipIf(!browserPath)('a report in a browser', () => {
     },
   );
 
+  test.each(names)('%s: nothing that axe objects to on a phone, where tables go on sideways', async (name) => {
+    const { page } = await open(name, { viewport: phone });
+    expect(await objectionsTo(page)).toEqual([]);
+    await page.context().close();
+  });
+
+  test('on a phone a table that goes on sideways shows it by a shade at its edge, and not where it ends', async () => {
+    const { page } = await open('year', { viewport: phone });
+    const months = page.locator('[aria-labelledby="months"] .scroll');
+    await months.scrollIntoViewIfNeeded();
+    const box = (await months.boundingBox())!;
+    const edge = () =>
+      page.screenshot({ clip: { x: box.x + box.width - 4, y: box.y + 2, width: 3, height: 3 } }).then(String);
+    const before = await edge();
+    await page.evaluate(`document.querySelector('[aria-labelledby="months"] .scroll').scrollTo(1e4, 0)`);
+    expect(await edge()).not.toBe(before);
+    await page.context().close();
+  });
+
   const schemes = (['light', 'dark'] as const).flatMap((scheme) => names.map((name) => ({ name, scheme })));
   test.each(schemes)('$name: all text stands out from its ground on a $scheme screen', async ({ name, scheme }) => {
     const { page } = await open(name, { viewport: desk, colorScheme: scheme });
@@ -168,10 +190,15 @@ describe.skipIf(!browserPath)('a report in a browser', () => {
     expect(sheets).toBeGreaterThanOrEqual(2);
     expect(sheets).toBeLessThanOrEqual(8);
     await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
-    expect(await page.evaluate('getComputedStyle(document.body).backgroundColor')).toBe('rgb(252, 251, 247)');
+    expect(await page.evaluate('getComputedStyle(document.body).backgroundColor')).toBe('rgb(255, 255, 255)');
     if (name === 'year') {
       expect(await page.locator('.narrow:visible').count()).toBe(0);
-      expect(await page.locator('.wide:visible').count()).toBe(5);
+      expect(await page.locator('.wide:visible').count()).toBe(6);
+      // Two charts to a sheet: each with its key and caption takes less than half of an A4's 267 mm between margins.
+      await page.setViewportSize({ width: Math.round(180 * pxPerMm), height: Math.round(267 * pxPerMm) });
+      for (const figure of await page.locator('figure:visible').all()) {
+        expect((await figure.boundingBox())!.height).toBeLessThan((267 / 2) * pxPerMm);
+      }
     }
     await page.context().close();
   });
@@ -204,7 +231,7 @@ describe.skipIf(!browserPath)('a report in a browser', () => {
     const charts = await page.getByRole('img').all();
     expect(charts.length).toBe(chartsOf(name));
     for (const chart of charts) expect((await chart.getAttribute('aria-label'))!.length).toBeGreaterThan(20);
-    const table = page.getByRole('table').first();
+    const table = page.locator(`[aria-labelledby="${name === 'year' ? 'months' : 'designs'}"]`).getByRole('table');
     expect(await table.getByRole('columnheader').count()).toBeGreaterThan(3);
     expect(await table.getByRole('rowheader').count()).toBeGreaterThan(3);
     await page.context().close();
@@ -215,7 +242,7 @@ describe.skipIf(!browserPath)('a report in a browser', () => {
     await page.keyboard.press('Tab');
     expect(await page.evaluate('document.activeElement.tagName')).toBe('SUMMARY');
     await page.keyboard.press('Enter');
-    expect(await page.locator('#charge-chart table').isVisible()).toBe(true);
+    expect(await page.locator('#engine-weeks-chart table').isVisible()).toBe(true);
     const months = page.locator('[aria-labelledby="months"] .scroll');
     await months.focus();
     await page.keyboard.press('ArrowRight');

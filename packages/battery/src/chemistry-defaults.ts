@@ -7,6 +7,8 @@ export type LeadAcidChemistry = Exclude<Chemistry, 'lithium-iron-phosphate'>;
 
 /** What is assumed where the owner says nothing. Voltages per cell at 25 degC, currents as multiples of C_ref per hour. */
 export interface ChemistryDefaults {
+  /** As people say it. */
+  inWords: string;
   traits: CellTraits;
   cellV: number;
   floor: number;
@@ -52,6 +54,7 @@ export interface ChemistryDefaults {
  */
 export const chemistryDefaults: Readonly<Record<Chemistry, ChemistryDefaults>> = {
   'flooded-lead-acid': {
+    inWords: 'flooded lead-acid',
     traits: ventedLeadAcid,
     cellV: 2,
     floor: 0.5,
@@ -80,6 +83,7 @@ export const chemistryDefaults: Readonly<Record<Chemistry, ChemistryDefaults>> =
     specificHeatWhPerKgK: 0.28,
   },
   agm: {
+    inWords: 'sealed lead-acid (AGM)',
     traits: sealedLeadAcid,
     cellV: 2,
     floor: 0.5,
@@ -108,6 +112,7 @@ export const chemistryDefaults: Readonly<Record<Chemistry, ChemistryDefaults>> =
     specificHeatWhPerKgK: 0.26,
   },
   gel: {
+    inWords: 'sealed lead-acid (gel)',
     traits: sealedLeadAcid,
     cellV: 2,
     floor: 0.5,
@@ -136,6 +141,7 @@ export const chemistryDefaults: Readonly<Record<Chemistry, ChemistryDefaults>> =
     specificHeatWhPerKgK: 0.27,
   },
   'lithium-iron-phosphate': {
+    inWords: 'lithium iron phosphate',
     traits: lithiumTraits,
     cellV: 3.2,
     floor: 0.1,

@@ -8,7 +8,7 @@ export interface BestTilt {
   trials: number;
 }
 
-export interface BestTilts {
+export interface TwoTilts {
   tilts: [TiltPeriod, TiltPeriod];
   score: number;
   trials: number;
@@ -47,7 +47,7 @@ export function bestTwoTilts(
   score: (tilts: [TiltPeriod, TiltPeriod]) => number,
   latitudeDeg: number,
   { minTiltDeg, maxTiltDeg }: TiltLimits = { minTiltDeg: 0, maxTiltDeg: 90 },
-): BestTilts {
+): TwoTilts {
   checkLimits(minTiltDeg, maxTiltDeg);
   const [winterDay, summerDay] = latitudeDeg < 0 ? [90, 273] : [273, 90];
   const periods = (at: readonly number[]): [TiltPeriod, TiltPeriod] => [

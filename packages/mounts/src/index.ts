@@ -1,4 +1,4 @@
-export { type BestTilt, type BestTilts, bestTilt, bestTwoTilts, type TiltLimits } from './best-tilt.js';
+export { type BestTilt, bestTilt, bestTwoTilts, type TiltLimits, type TwoTilts } from './best-tilt.js';
 export { driveLoadW } from './drive-load.js';
 export { groundAlbedo } from './ground-albedo.js';
 export type {

@@ -1,3 +1,4 @@
+import { hoursPerYear } from '@wintergap/ground';
 import type { Dimension } from './dimension.js';
 
 // Exact definitions, NIST Special Publication 811 (2008), Appendix B: international foot, avoirdupois pound,
@@ -15,8 +16,6 @@ const pascalsPerPsi = (kilogramsPerPound * 9.80665) / metresPerInch ** 2;
 const wattsPerHorsepower = 550 * metresPerFoot * kilogramsPerPound * 9.80665;
 // A thousand circular mils: the area of a circle of 1 mil, pi/4 (0.0254 mm)^2, a thousand times.
 const mm2PerKcmil = (1000 * Math.PI * 0.0254 ** 2) / 4;
-// The simulated year: 365 days, twelve equal months for rates such as `3 %/month`.
-const hoursPerYear = 8760;
 
 /** Spellings separated by spaces that all mean one unit, and how many canonical units it is. */
 type Row = readonly [spellings: string, factor: number];
@@ -38,6 +37,7 @@ const durationInHours: readonly Row[] = [
   ['s sec second seconds', 1 / 3600],
   ['d day days', 24],
   ['week weeks wk', 168],
+  // Of the simulated year: twelve equal months, for rates such as `3 %/month`.
   ['month months', hoursPerYear / 12],
   ['year years yr yrs a', hoursPerYear],
 ];

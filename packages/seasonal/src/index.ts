@@ -11,7 +11,7 @@ export type { TradePoint } from './store/converter-trade.js';
 export type { HydrogenChain, HydrogenKeeping } from './store/hydrogen.js';
 export { runStore, type StoreTotals, type StoreYear } from './store/run-store.js';
 export { withScaledArray } from './store/scaled-array.js';
-export type { Converter, SeasonalStore, StoreTechnology } from './store/seasonal-store.js';
+export type { SeasonalStore, StoreConverter, StoreTechnology } from './store/seasonal-store.js';
 export { type SequentPeak, sequentPeak } from './store/sequent-peak.js';
 export { type StoreSize, sizeStore } from './store/size-store.js';
 export type { ClosingArray, ScaledYear } from './store/smallest-closing-array.js';

@@ -31,6 +31,7 @@ import { countProgress } from '../progress.js';
 import { runDesigns } from '../run-designs.js';
 import { unitsOption } from '../units-option.js';
 import { writeWhole } from '../whole-file.js';
+import { writtenFrom } from '../written-from.js';
 
 export interface CompareOptions extends CommonYearsOptions, AcceptWeather {
   why?: boolean;
@@ -58,7 +59,8 @@ export async function answerCompare(site: SiteFile, options: CompareOptions): Pr
     terms: { years: costs.years, currency: site.base.costs?.currency },
   };
   if (options.html) {
-    writeWhole(options.html, await compareHtml(designs, common, units, snow, priced), inputFiles(site));
+    const page = { snow, costs: priced, written: writtenFrom(site) };
+    writeWhole(options.html, await compareHtml(designs, common, units, page), inputFiles(site));
   }
   if (options.csv) writeWhole(options.csv, compareCsv(designs, common, units, priced), inputFiles(site));
   const reasons = options.why ? reasonsOf(designs, prepared) : null;

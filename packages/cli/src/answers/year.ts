@@ -11,8 +11,9 @@ import {
   yearHtml,
   yearText,
 } from '@wintergap/report';
+import { readCosts } from '@wintergap/seasonal';
 import { changedDesign, designOf, inputFiles, type SiteFile, takenAs } from '@wintergap/site';
-import { type CommonAnswer, type LeaveOff, leaveOff } from '@wintergap/study';
+import { type CommonAnswer, comparedCosts, type LeaveOff, leaveOff } from '@wintergap/study';
 import { contractOf } from '@wintergap/tally';
 import {
   arrayLosses,
@@ -33,6 +34,7 @@ import { unitsOption } from '../units-option.js';
 import { withTrust } from '../weather-trust.js';
 import { writeWhole } from '../whole-file.js';
 import { wholeOption } from '../whole-option.js';
+import { writtenFrom } from '../written-from.js';
 
 export interface YearOptions extends CommonYearsOptions, AcceptWeather {
   variant?: string;
@@ -69,11 +71,11 @@ export async function answerYear(site: SiteFile, options: YearOptions): Promise<
       ? await commonYearsOf([{ name: options.variant ?? 'base', result }], options, prepared)
       : undefined;
   if (options.html) {
-    const settings = {
-      ...(options.variant !== undefined && { variant: options.variant }),
-      ...(common && { common }),
-    };
-    writeWhole(options.html, await yearHtml(result, units, settings), inputFiles(site));
+    writeWhole(
+      options.html,
+      await yearHtml(result, units, pageSettings(site, result, common!, options)),
+      inputFiles(site),
+    );
   }
   if (months) writeWhole(months, monthsCsv(result, units, common), inputFiles(site));
   if (calendar && common) writeWhole(calendar, await yearCalendar(result, common, units), inputFiles(site));
@@ -84,6 +86,20 @@ export async function answerYear(site: SiteFile, options: YearOptions): Promise<
     const text = worstText(result, worst.spell, worst.leaveOff, units);
     print(`${withTrust(result.weather.judgement, text)}\n`);
   } else print(`${(options.quiet ? headline : yearText)(result, units, common)}\n`);
+}
+
+function pageSettings(site: SiteFile, result: YearResult, common: CommonAnswer, { variant }: YearOptions) {
+  const costs = readCosts(site);
+  const designs = [{ name: variant ?? 'base', result }];
+  return {
+    ...(variant !== undefined && { variant }),
+    common,
+    costs: costs && {
+      designs: comparedCosts(designs, common, costs),
+      terms: { years: costs.years, currency: result.site.costs?.currency },
+    },
+    written: writtenFrom(site),
+  };
 }
 
 function yearJson(

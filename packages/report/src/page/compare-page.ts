@@ -1,36 +1,48 @@
 import type { UnitSystem } from '@wintergap/quantity';
-import type { CommonAnswer, ComparedCost, SnowRange } from '@wintergap/study';
+import type { CommonAnswer, SnowRange } from '@wintergap/study';
 import { compareHeadline, type NamedYear } from '../text/compare.js';
-import type { CostTerms } from '../text/parts/cost.js';
 import { weatherLine } from '../text/parts/weather-line.js';
 import { yearsInWords } from '../words/common-words.js';
+import { sharedCautions } from '../words/shared-cautions.js';
 import { basisText, placeText } from './basis.js';
-import { cautionsSection, type NamedCaution } from './cautions.js';
-import { costSection } from './costs.js';
+import { cautionsSection } from './cautions.js';
+import { choiceSection } from './choice.js';
+import { costSection, type PricedDesigns } from './costs.js';
 import { designMonthsSection, designTable, yearsTable } from './designs.js';
-import { pageText, section } from './frame.js';
+import { pageText, section, type Written } from './frame.js';
 import { html } from './markup.js';
+import { systemSection } from './system.js';
+import { takenSection } from './taken.js';
+
+export interface ComparePageSettings {
+  /** The same designs in the two extremes of snow; `null` where it never lies on the arrays. */
+  snow?: SnowRange | null;
+  /** What they cost; without it, or without prices, nothing is said of money. */
+  costs?: PricedDesigns | null;
+  written?: Written;
+}
 
 /** The report of several designs side by side, the first being the base. */
 export function comparePage(
   designs: readonly NamedYear[],
   answer: CommonAnswer,
   units: UnitSystem,
-  snow: SnowRange | null = null,
-  costs: { designs: readonly ComparedCost[]; terms: CostTerms } | null = null,
+  { snow = null, costs = null, written }: ComparePageSettings = {},
 ): string {
   const base = designs[0]!.result;
   const hasEngine = designs.some(({ result }) => result.summary.generator.hours > 0);
   return pageText({
     title: `${base.site.name}: designs side by side`,
     place: placeText(base, units),
+    written,
     answer: [weatherLine(base.weather.judgement ?? null), compareHeadline(designs, answer, snow)].join('\n').trim(),
     sections: [
+      choiceSection(designs, answer, units, costs, snow),
       answer.weather.count > 1 &&
         answer.merit === 'generatorHours' &&
         section('years', `Over ${yearsInWords(answer.weather)}`, yearsTable(answer, units)),
       ...(costs ? costSection(costs.designs, costs.terms, units) : []),
-      cautionsSection(sharedCautions(designs), units),
+      cautionsSection(sharedCautions(designs), units, designs.length),
       section('designs', 'In the year of the file', designTable(designs, units)),
       hasEngine &&
         designMonthsSection(designs, {
@@ -51,21 +63,9 @@ export function comparePage(
         fill: 'var(--used)',
         stroke: 'var(--used)',
       }),
+      systemSection(base, units),
+      ...takenSection(base.site, units),
     ].filter((part) => part !== false),
     foot: html`${basisText(base)}`,
   });
-}
-
-/** Every caution once, with the designs it holds for. */
-function sharedCautions(designs: readonly NamedYear[]): NamedCaution[] {
-  const found = new Map<string, NamedCaution & { designs: string[] }>();
-  for (const { name, result } of designs) {
-    for (const { code, text } of result.summary.cautions) {
-      const key = `${code} ${text}`;
-      const caution = found.get(key) ?? { code, text, designs: [] };
-      caution.designs.push(name);
-      found.set(key, caution);
-    }
-  }
-  return [...found.values()];
 }

@@ -6,22 +6,31 @@ import { section } from './frame.js';
 import { html, type Markup } from './markup.js';
 import { figuresTable } from './table.js';
 
+/** What designs cost, and for how long. */
+export interface PricedDesigns {
+  designs: readonly ComparedCost[];
+  terms: CostTerms;
+}
+
 /** What each design costs; nothing where the site file has no prices. */
 export function costSection(designs: readonly ComparedCost[], terms: CostTerms, units: UnitSystem): Markup[] {
   if (!costsKnown(designs)) return [];
   const unit = moneyUnit(terms.currency);
+  const columns = [
+    { head: 'Design' },
+    { head: 'To buy' },
+    { head: 'To run', unit: 'a year' },
+    { head: 'All', unit: 'a year' },
+    { head: terms.years === null ? 'Life cycle' : `${terms.years} years` },
+    { head: 'Against base', unit: '90 % sure' },
+    { head: 'Bank', unit: 'years' },
+  ];
+  // A design alone stands against nothing.
+  const isShown = (_: unknown, column: number) => designs.length > 1 || column !== 5;
   const table = figuresTable(
-    'Cost of each design',
-    [
-      { head: 'Design' },
-      { head: 'To buy', unit },
-      { head: 'To run', unit: `${unit} a year` },
-      { head: 'All', unit: `${unit} a year` },
-      { head: terms.years === null ? 'Life cycle' : `${terms.years} years`, unit },
-      { head: 'Against base', unit: '90 % sure' },
-      { head: 'Bank', unit: 'years' },
-    ],
-    costRows(designs),
+    `Cost of ${designs.length > 1 ? 'each' : 'the'} design, ${unit}`,
+    columns.filter(isShown),
+    costRows(designs).map((row) => row.filter(isShown)),
   );
   return [
     section(

@@ -10,6 +10,9 @@ import { volumeText } from '../words/shown-units.js';
 import { throttlingWhen } from '../words/throttling-when.js';
 import { html, type Markup } from './markup.js';
 
+/** What is longer is a sentence, and set as one. */
+const longest = 24;
+
 interface Fact {
   name: string;
   value: string;
@@ -21,7 +24,7 @@ export function factsList(result: YearResult, units: UnitSystem, common?: Common
   return html`<dl class="facts">
 ${[...commonFacts(common), ...facts(result, units)].map(
   ({ name, value, more }) =>
-    html`<div><dt>${name}</dt><dd>${value}${more !== undefined && html`<small>${more}</small>`}</dd></div>
+    html`<div><dt>${name}</dt><dd${value.length > longest && html` class="long"`}>${value}${more !== undefined && html`<small>${more}</small>`}</dd></div>
 `,
 )}</dl>`;
 }

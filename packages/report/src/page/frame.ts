@@ -4,10 +4,20 @@ import { html, type Markup, rawMarkup } from './markup.js';
 import { patterns } from './patterns.js';
 import { styleSheet } from './style.js';
 
+/** What a page was written from, and on which day. */
+export interface Written {
+  /** Name of the site file. */
+  from: string;
+  /** The day, such as `27 November 2026`. */
+  on: string;
+}
+
 export interface PageParts {
   title: string;
   /** Under the title: where, with what weather. */
   place: string;
+  /** When it was written and from which file, where that is known. */
+  written?: Written | undefined;
   /** The sentences that answer. */
   answer: string;
   sections: readonly Markup[];
@@ -19,7 +29,7 @@ export interface PageParts {
  * A whole page in one file. The policy in its head forbids it to load anything, so it stays what it was when written,
  * whether it is opened from a disk or a mail.
  */
-export function pageText({ title, place, answer, sections, foot }: PageParts): string {
+export function pageText({ title, place, written, answer, sections, foot }: PageParts): string {
   const page = html`<!doctype html>
 <html lang="en">
 <head>
@@ -35,6 +45,7 @@ ${rawMarkup(patterns)}
 <header>
 <h1>${title}</h1>
 <p class="place">${prose(place)}</p>
+${written !== undefined && html`<p class="place">Written on ${written.on} from ${written.from}</p>`}
 </header>
 <main>
 <p class="answer">${prose(answer)}</p>

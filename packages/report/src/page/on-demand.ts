@@ -1,8 +1,8 @@
 import type { UnitSystem } from '@wintergap/quantity';
-import type { CommonAnswer, ComparedCost, SnowRange } from '@wintergap/study';
+import type { CommonAnswer } from '@wintergap/study';
 import type { YearResult } from '@wintergap/year';
 import type { NamedYear } from '../text/compare.js';
-import type { CostTerms } from '../text/parts/cost.js';
+import type { ComparePageSettings } from './compare-page.js';
 import type { YearPageSettings } from './year-page.js';
 
 /**
@@ -12,10 +12,10 @@ import type { YearPageSettings } from './year-page.js';
 export async function yearHtml(
   result: YearResult,
   units: UnitSystem,
-  { variant, common }: YearPageSettings = {},
+  settings: YearPageSettings = {},
 ): Promise<string> {
   const { yearPage } = await import('./report.js');
-  return yearPage(result, units, { ...(variant !== undefined && { variant }), ...(common && { common }) });
+  return yearPage(result, units, settings);
 }
 
 /** The report of several designs side by side, the first being the base; otherwise as `yearHtml`. */
@@ -23,9 +23,8 @@ export async function compareHtml(
   designs: readonly NamedYear[],
   answer: CommonAnswer,
   units: UnitSystem,
-  snow: SnowRange | null = null,
-  costs: { designs: readonly ComparedCost[]; terms: CostTerms } | null = null,
+  settings: ComparePageSettings = {},
 ): Promise<string> {
   const { comparePage } = await import('./report.js');
-  return comparePage(designs, answer, units, snow, costs);
+  return comparePage(designs, answer, units, settings);
 }

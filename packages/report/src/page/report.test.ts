@@ -96,6 +96,19 @@ describe('figures in the charts are those of the ledger', () => {
     expect(total).toBeGreaterThan(100);
   });
 
+  test('engine hours by week', () => {
+    const weeks = numbers(report, '#engine-weeks-chart .wide [data-hours]', 'week');
+    const hours = numbers(report, '#engine-weeks-chart .wide [data-hours]', 'hours');
+    expectClose(
+      hours,
+      weeks.map((week) => {
+        const [from, to] = [(week - 1) * 168, week === 52 ? 8760 : week * 168];
+        return ledger.generatorH.subarray(from, to).reduce((sum, h) => sum + h, 0);
+      }),
+    );
+    expect(hours.reduce((sum, h) => sum + h)).toBeCloseTo(summary.generator.hours, 6);
+  });
+
   test('temperature by day', () => {
     const bank = report.querySelector('#temperature-chart .wide [data-bank]')!.getAttribute('data-bank')!;
     expectClose(
@@ -209,7 +222,7 @@ test('charts, tables and headings say what they are to those who do not see them
     expect(new Set(ids).size).toBe(ids.length);
   }
   // Every chart of a year has its figures as a table: its own, the one below it, or that of the months.
-  expect(report.querySelectorAll('figure details table').length).toBe(3);
+  expect(report.querySelectorAll('figure details table').length).toBe(4);
 });
 
 test('United States customary units are used throughout when asked for', async () => {
@@ -219,6 +232,50 @@ test('United States customary units are used throughout when asked for', async (
   expect(words).not.toContain('degC');
   const fuel = page.querySelector('[aria-labelledby="months"] tr.sum')!.children[9]!.textContent;
   expect(fuel).toBe(figure(summary.generator.fuelLitres / 3.785411784));
+});
+
+test('the parts and the loads are those of the site file, and the loads add up to what the year was asked for', () => {
+  const parts = report.querySelector('[aria-labelledby="system"]')!.textContent!;
+  expect(parts).toContain('6 modules of 300 W, 1.8 kW: 3 strings of 2 in series');
+  expect(parts).toContain('68° from 1 October, 35° from 1 April');
+  expect(parts).toContain('flooded lead-acid, 24 V, 1000 Ah at 20 h (24 kWh), used down to 30 %');
+  expect(parts).toContain("starts below 45 % between 8 and 20 o'clock; stops above 80 %");
+  const rows = [...report.querySelectorAll('[aria-labelledby="system"] table')].at(-1)!.querySelectorAll('tbody tr');
+  const whADay = [...rows].map((row) => Number(row.children[2]!.textContent!.replace(' ', '')));
+  const all = whADay.pop()!;
+  expect(whADay.length).toBe(site.base.loads.length);
+  expect(Math.abs(whADay.reduce((sum, wh) => sum + wh) - all)).toBeLessThanOrEqual(whADay.length / 2);
+  expect(all).toBe(Math.round(((summary.load.acKWh + summary.load.dcKWh) * 1000) / 365));
+});
+
+test('usual, bad and this year stand side by side, as the common years have them', async () => {
+  const common = answerAround(designs.slice(0, 1));
+  const page = parsed(await yearHtml(year, 'metric', { common, written: { from: 'a.yaml', on: '3 May 2031' } }));
+  expect(page.querySelector('header')!.textContent).toContain('Written on 3 May 2031 from a.yaml');
+  const row = page.querySelector('[aria-labelledby="outcome"] tbody tr')!;
+  const { usual, oneInTen, worst } = common.designs[0]!.ranked.generatorHours;
+  expect([...row.children].map(({ textContent }) => textContent)).toEqual([
+    'Engine, h',
+    figure(usual.value),
+    figure(oneInTen.value),
+    figure(worst),
+    figure(summary.generator.hours),
+  ]);
+});
+
+test('each design stands with what it changes, what that brings and how it stands to the others', () => {
+  const rows = [...parsed(comparison).querySelectorAll('[aria-labelledby="choice"] tbody tr')].map((row) =>
+    [...row.children].map(({ textContent }) => textContent!),
+  );
+  const answer = answerAround(designs);
+  expect(rows.length).toBe(designs.length);
+  expect(rows[0]![1]).toBe('the base');
+  expect(rows[1]![1]).toBe('mount of garden pole: fixed at 60°, facing south, 4 m up');
+  const [best] = answer.leaders;
+  expect(answer.leaders.length).toBe(1);
+  expect(rows.map((row) => row.at(-1))).toEqual(
+    designs.map(({ name }) => (name === best ? 'best' : `beyond chance worse than "${best}"`)),
+  );
 });
 
 test('the safety notice closes every report', () => {

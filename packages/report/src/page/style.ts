@@ -23,6 +23,7 @@ a{color:var(--link)}
 .facts div{background:var(--panel);padding:.6rem .8rem;border-radius:3px}
 .facts dt{color:var(--quiet);font-size:.85rem}
 .facts dd{margin:0;font-size:1.25rem;font-weight:600;font-variant-numeric:tabular-nums;line-height:1.3}
+.facts dd.long{font-size:1rem;font-weight:400}
 .facts dd small{display:block;font-size:.85rem;font-weight:400}
 .cautions{list-style:none;margin:.8rem 0;padding:0}
 .cautions li{border-left:5px solid var(--alarm);background:var(--panel);padding:.5rem .8rem;margin:.5rem 0;max-width:44rem}
@@ -39,7 +40,8 @@ figcaption{color:var(--quiet);font-size:.92rem;max-width:44rem;margin-top:.3rem}
 .designs{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,15rem),1fr));gap:0 1.4rem}
 .designs figure{margin:0}
 .designs figcaption{margin:0}
-.scroll{overflow-x:auto;margin:.6rem 0}
+.scroll{overflow-x:auto;margin:.6rem 0;background:linear-gradient(to right,var(--paper) 40%,transparent) 0 0/2.4rem 100% no-repeat local,linear-gradient(to left,var(--paper) 40%,transparent) 100% 0/2.4rem 100% no-repeat local,linear-gradient(to left,color-mix(in srgb,var(--quiet) 55%,transparent),transparent) 100% 0/1rem 100% no-repeat scroll,var(--paper)}
+.more{display:none}
 table{border-collapse:collapse;font-variant-numeric:tabular-nums;font-size:.92rem;overflow-wrap:normal}
 caption{text-align:left;color:var(--quiet);padding-bottom:.3rem}
 th,td{padding:.22rem .5rem;text-align:right;white-space:nowrap;border-bottom:1px solid var(--rule)}
@@ -47,9 +49,12 @@ th:first-child{text-align:left;padding-left:0}
 tbody th{font-weight:400;white-space:normal;min-width:3.2rem;max-width:14rem;overflow-wrap:break-word}
 th:first-child{position:sticky;left:0;background:var(--paper)}
 thead th{vertical-align:bottom;white-space:normal;max-width:6.2rem;border-bottom:2px solid var(--ink)}
-.unit{display:block;color:var(--quiet);font-weight:400;font-size:.85rem}
+.unit{display:block;color:var(--quiet);font-weight:400;font-size:.9em}
 .sum th,.sum td{font-weight:600;border-top:2px solid var(--ink)}
+thead th.words{text-align:left}
+tbody th,tbody td{vertical-align:top}
 td.words{text-align:left;white-space:normal;min-width:9rem;max-width:26rem}
+.changes{list-style:none;margin:0;padding:0}
 details{margin:.5rem 0}
 summary{cursor:pointer;color:var(--link);font-size:.92rem;width:fit-content}
 :focus-visible{outline:3px solid var(--link);outline-offset:2px}
@@ -58,13 +63,16 @@ footer{margin-top:2.6rem;padding-bottom:2rem;color:var(--quiet);font-size:.9rem}
 @media print,(min-width:${wideFromPx}px){.wide{display:block}.narrow{display:none}}
 @media (min-width:${wideFromPx}px){h1{font-size:2.1rem}.answer{font-size:1.35rem}}
 @media print{
-@page{margin:16mm}
-body{font-size:10pt}
+@page{margin:15mm}
+:root{font-size:9.5pt;--paper:#fff;--panel:#f4f3ee}
+body{line-height:1.4}
 header,main,footer{max-width:none;padding:0}
-h1{font-size:18pt}h2{font-size:13pt;break-after:avoid}
-.answer{font-size:12.5pt}
-figure,table,.facts div,.cautions li,.safety{break-inside:avoid}
-.scroll{overflow:visible}
+h1{font-size:1.9rem}h2{font-size:1.35rem;margin-top:1.3rem;padding-top:.6rem;break-after:avoid}
+.answer{font-size:1.25rem}
+.facts{margin:.8rem 0}
+figure{margin:.6rem 0 .9rem}
+figure,.scroll,.facts div,.cautions li,.safety{break-inside:avoid}
+.scroll{overflow:visible;background:none}
 details{display:none}
 .chart,.facts div,.cautions li{print-color-adjust:exact;-webkit-print-color-adjust:exact}
 }

@@ -26,9 +26,32 @@ export function figuresTable(
       html`<tr${lastIsSum && i === rows.length - 1 && html` class="sum"`}><th scope="row">${name}</th>${cells.map((cell) => html`<td>${cell}</td>`)}</tr>
 `,
   );
+  return scrolling(
+    caption,
+    html`<thead><tr>${head}</tr></thead>
+<tbody>
+${body}</tbody>`,
+  );
+}
+
+/** A table of words: the first column names the row, the others are sentences. */
+export function wordsTable(caption: string, heads: readonly string[], rows: readonly (readonly Piece[])[]): Markup {
+  const body = rows.map(
+    ([name = '', ...cells]) =>
+      html`<tr><th scope="row">${name}</th>${cells.map((cell) => html`<td class="words">${cell}</td>`)}</tr>
+`,
+  );
+  return scrolling(
+    caption,
+    html`<thead><tr>${heads.map((head, i) => html`<th scope="col"${i > 0 && html` class="words"`}>${head}</th>`)}</tr></thead>
+<tbody>
+${body}</tbody>`,
+  );
+}
+
+/** A table that goes on sideways where the screen is narrow: its edge is shaded on the side on which there is more. */
+function scrolling(caption: string, content: Markup): Markup {
   return html`<div class="scroll" role="region" aria-label="${caption}" tabindex="0">
 <table><caption>${caption}</caption>
-<thead><tr>${head}</tr></thead>
-<tbody>
-${body}</tbody></table></div>`;
+${content}</table></div>`;
 }

@@ -5,12 +5,16 @@ import { headline } from '../text/year.js';
 import { basisText, placeText } from './basis.js';
 import { cautionsSection } from './cautions.js';
 import { chargeSection } from './charge.js';
+import { costSection, type PricedDesigns } from './costs.js';
 import { energySection } from './energy.js';
+import { engineWeeksSection } from './engine-weeks.js';
 import { factsList } from './facts.js';
-import { pageText, section } from './frame.js';
+import { pageText, section, type Written } from './frame.js';
 import { lossChain, lossTable } from './losses.js';
 import { html } from './markup.js';
 import { monthsSection } from './months.js';
+import { outcomeSection } from './outcome.js';
+import { systemSection } from './system.js';
 import { takenSection } from './taken.js';
 import { temperatureSection } from './temperature.js';
 import { throttleSection } from './throttle.js';
@@ -21,19 +25,29 @@ export interface YearPageSettings {
   variant?: string;
   /** What the common years say of this design; without it the page is about the file's year alone. */
   common?: CommonAnswer;
+  /** What the design costs; without it, or without prices, nothing is said of money. */
+  costs?: PricedDesigns | null;
+  written?: Written;
 }
 
 /** The report of one design's year. */
-export function yearPage(result: YearResult, units: UnitSystem, { variant, common }: YearPageSettings): string {
+export function yearPage(result: YearResult, units: UnitSystem, settings: YearPageSettings): string {
+  const { variant, common, costs, written } = settings;
   const { site, summary } = result;
   const chain = lossChain(result);
   return pageText({
     title: variant === undefined ? site.name : `${site.name}, ${variant}`,
     place: placeText(result, units),
+    written,
     answer: headline(result, units, common),
     sections: [
       factsList(result, units, common),
       cautionsSection(summary.cautions, units),
+      ...outcomeSection(result, units, common),
+      ...engineWeeksSection(result, units),
+      ...(costs ? costSection(costs.designs, costs.terms, units) : []),
+      systemSection(result, units),
+      ...takenSection(site, units),
       chargeSection(result),
       throttleSection(summary),
       energySection(result),
@@ -41,7 +55,6 @@ export function yearPage(result: YearResult, units: UnitSystem, { variant, commo
       worstSection(result, units),
       section('months', 'Month by month', monthsSection(result, units)),
       ...(chain ? [section('losses', 'What becomes of the light?', html`${lossTable(chain)}`)] : []),
-      ...takenSection(site, units),
     ],
     foot: basisText(result),
   });

@@ -2,11 +2,12 @@ import { monthInWords, monthNames } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
 import type { CommonAnswer, SnowRange } from '@wintergap/study';
 import { engineTimes, longestDaysBetween } from '@wintergap/tally';
-import type { YearResult } from '@wintergap/year';
+import { exceededLimits, type YearResult } from '@wintergap/year';
 import { comparisonInWords, yearsAgreeing } from '../words/common-words.js';
 import { figure, percent, wrap } from '../words/figures.js';
 import { lowestByMonth } from '../words/lowest-by-month.js';
-import { inVolumeUnit, volumeUnit } from '../words/shown-units.js';
+import { designsInWords, sharedCautions } from '../words/shared-cautions.js';
+import { inShownUnits, inVolumeUnit, volumeUnit } from '../words/shown-units.js';
 import { stopNamesText } from '../words/stop-text.js';
 import { plainTable } from './parts/plain-table.js';
 import { rangeLines } from './parts/range-lines.js';
@@ -33,6 +34,7 @@ export function compareText(
   return [
     weatherLine(designs[0]!.result.weather.judgement ?? null),
     compareHeadline(designs, answer, snow),
+    cautionsText(designs, units),
     commonPicture(answer),
     commonTable(answer, units),
     totalsTable(designs, units),
@@ -56,6 +58,19 @@ export function compareHeadline(
     .filter((sentence) => sentence !== '')
     .map((sentence) => wrap(sentence))
     .join('\n');
+}
+
+/** What the year raised, each once with the names of the designs it holds for; broken limits stand in the STOP, and in `check`. */
+function cautionsText(designs: readonly NamedYear[], units: UnitSystem): string {
+  const limits = new Set<string>(
+    designs.flatMap(({ result }) => exceededLimits(result.limits).map(({ code }) => code)),
+  );
+  const others = sharedCautions(designs).filter(({ code }) => !limits.has(code));
+  if (others.length === 0) return '';
+  const lines = others.map(({ text, designs: names }) =>
+    wrap(`${designsInWords(names, designs.length)}: ${inShownUnits(text, units)}`, 80, '    '),
+  );
+  return ['Cautions', ...lines].join('\n');
 }
 
 function commonPicture({ designs, merit }: CommonAnswer): string {

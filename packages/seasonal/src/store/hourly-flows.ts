@@ -1,4 +1,4 @@
-import type { Converter } from './seasonal-store.js';
+import type { StoreConverter } from './seasonal-store.js';
 
 /**
  * What each hour offers the store and asks of it, before the content decides how much of it happens.
@@ -41,8 +41,8 @@ export function fillFlows(
   flows: HourlyFlows,
   surplusWh: ArrayLike<number>,
   demandWh: ArrayLike<number>,
-  converterIn: Converter,
-  converterOut: Converter,
+  converterIn: StoreConverter,
+  converterOut: StoreConverter,
 ): void {
   const { offeredWh, supplyWh, standbyWh, standbyFromSurplusWh, needWh, drawWh } = flows;
   const { efficiency: efficiencyIn, powerW: inW, standbyW: standbyInW } = converterIn;

@@ -2,7 +2,7 @@ import { mustBeShare, mustLie } from '@wintergap/ground';
 import { largestAmount } from '../check-input.js';
 
 /** A converter between the DC bus and the store: electrolyser and compressor, fuel cell, charger or inverter. */
-export interface Converter {
+export interface StoreConverter {
   /** Energy out per energy in while it runs, auxiliaries included, above 0 and up to 1. */
   efficiency: number;
   /** Rated power at the DC bus, W: what converter in draws, what converter out gives. */
@@ -19,22 +19,22 @@ export interface Converter {
  */
 export interface SeasonalStore {
   kind: 'hydrogen' | 'own';
-  converterIn: Converter;
+  converterIn: StoreConverter;
   store: {
     /** Most the store can hold, Wh at the store. */
     capacityWh: number;
     /** Share of the content lost per hour, 0 up to but not including 1. 3 % a month is 0.03 / 730. */
     standingLossPerH: number;
   };
-  converterOut: Converter;
+  converterOut: StoreConverter;
 }
 
 /** A seasonal store before it is sized: everything but the three sizes. */
 export interface StoreTechnology {
   kind: 'hydrogen' | 'own';
-  converterIn: Omit<Converter, 'powerW'>;
+  converterIn: Omit<StoreConverter, 'powerW'>;
   standingLossPerH: number;
-  converterOut: Omit<Converter, 'powerW'>;
+  converterOut: Omit<StoreConverter, 'powerW'>;
 }
 
 /** Electricity back per electricity put in, standing loss and standby aside. */

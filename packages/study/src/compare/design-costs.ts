@@ -27,7 +27,7 @@ export interface CostAgainst extends UnlikeThings {
 }
 
 /** The engine in one year. */
-export interface EngineUse {
+export interface EngineOfYear {
   hours: number;
   fuelLitres: number;
 }
@@ -74,7 +74,7 @@ export function costsOfDesigns(
 }
 
 /** The cost of a design in each of several years of use. */
-export const costOfYears = (site: Site, uses: readonly EngineUse[], costs: Costs, bankYears: number): DesignCost[] =>
+export const costOfYears = (site: Site, uses: readonly EngineOfYear[], costs: Costs, bankYears: number): DesignCost[] =>
   uses.map((generator) => lifeCycleOfDesign({ generator }, site, costs, bankYears));
 
 /** What one design costs more than another, year by year; `null` without a length of the comparison or a price of fuel. */
