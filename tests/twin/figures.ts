@@ -40,8 +40,8 @@ export function sums(rows: readonly Compared[], figure: keyof Figures): [package
   return [of('packages'), of('twin')];
 }
 
-/** The tables of the README: places first, then every design. */
-export function figureTables(rows: readonly Compared[]): string {
+/** One line for each place: by how much the twin has more. */
+export function placesTable(rows: readonly Compared[]): string {
   const places = [...new Set(rows.map(({ place }) => place))];
   const summary = places.map((place) => {
     const here = rows.filter((row) => row.place === place);
@@ -54,6 +54,18 @@ export function figureTables(rows: readonly Compared[]): string {
     const beyond = points.filter((p) => Math.abs(p) > 1).length;
     return `| ${place} | ${here.length} | ${part('planeKWhPerM2')} | ${part('availableKWh')} | ${part('throttledKWh')} | ${packagesH.toFixed(0)}, ${twinH.toFixed(0)} | ${percent(twinH / packagesH - 1)} | ${mean(points).toFixed(2)} (${worst(points).toFixed(2)}) | ${beyond} |`;
   });
+  return [
+    'By how much the twin has more, in per cent: the mean over the designs and, in brackets, the largest. Engine hours are',
+    'summed over the designs, packages first; lowest charge in points of the bank.',
+    '',
+    '| place | designs | plane | array | throttled | engine h | more, % | lowest charge | beyond 1 point |',
+    '| --- | --- | --- | --- | --- | --- | --- | --- | --- |',
+    ...summary,
+  ].join('\n');
+}
+
+/** The tables of the README: places first, then every design. */
+export function figureTables(rows: readonly Compared[]): string {
   const designs = rows.map((row) => {
     const { packages, twin } = row;
     const hours =
@@ -62,12 +74,7 @@ export function figureTables(rows: readonly Compared[]): string {
     return `| ${row.place} ${row.seed} | ${row.design} | ${percent(moreInTwin(row, 'planeKWhPerM2'))} | ${percent(moreInTwin(row, 'availableKWh'))} | ${percent(moreInTwin(row, 'throttledKWh'))} | ${hours} | ${points.toFixed(2)} |`;
   });
   return [
-    'By how much the twin has more, in per cent: the mean over the designs and, in brackets, the largest. Engine hours are',
-    'summed over the designs, packages first; lowest charge in points of the bank.',
-    '',
-    '| place | designs | plane | array | throttled | engine h | more, % | lowest charge | beyond 1 point |',
-    '| --- | --- | --- | --- | --- | --- | --- | --- | --- |',
-    ...summary,
+    placesTable(rows),
     '',
     '| run | design | plane % | array % | throttled % | engine h | points |',
     '| --- | --- | --- | --- | --- | --- | --- |',

@@ -1,3 +1,4 @@
+import { keptFigures, placesTable } from '../twin/figures.js';
 import type { Held } from './hold.js';
 
 /** What one file of `tests/published` held. */
@@ -67,7 +68,7 @@ export function validationPage(sections: readonly Section[]): string {
   const parts = Object.entries(titles)
     .filter(([name]) => (named.get(name)?.length ?? 0) > 0)
     .map(([name, title]) => `## ${title}\n\n\`tests/published/${name}.test.ts\`\n\n${table(named.get(name)!)}\n`);
-  return [opening, ...parts, closing].join('\n');
+  return [opening, ...parts, twin(), closing].join('\n');
 }
 
 function table(held: readonly Held[]): string {
@@ -78,4 +79,15 @@ function table(held: readonly Held[]): string {
   ]);
   const rule = ['---', '---:', '---:', '---:', '---:', '---', '---'];
   return [columns, rule, ...rows].map((cells) => `| ${cells.join(' | ')} |`).join('\n');
+}
+
+function twin(): string {
+  return `## The year stated a second time
+
+\`tests/twin\`: a plain restatement by minutes, from the papers and not from the packages, of random designs; \`npm run twin\`
+runs it. What differs is explained in its [README](tests/twin/README.md); \`tests/bound\` gives the least that any engine
+rule could do with perfect foresight ([README](tests/bound/README.md)).
+
+${placesTable(keptFigures())}
+`;
 }
