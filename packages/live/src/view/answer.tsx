@@ -27,6 +27,7 @@ export function Answer({ state }: { state: PageState }): VNode {
         total={answer?.total ?? state.years?.answer.total ?? 1}
         settled={settled}
         words={answer ? yearsInWords(answer.common.weather) : ''}
+        refused={state.refused !== null}
       />
     </section>
   );
@@ -49,16 +50,20 @@ function Progress({
   total,
   settled,
   words,
+  refused,
 }: {
   done: number;
   total: number;
   settled: boolean;
   words: string;
+  refused: boolean;
 }): VNode {
   return (
     <div class="progress">
       <progress max={total} value={settled ? total : done} aria-label="Common years run" />
-      <span id="years-said">{settled ? words : `year ${Math.min(done + 1, total)} of ${total} …`}</span>
+      <span id="years-said">
+        {refused ? 'not run' : settled ? words : `year ${Math.min(done + 1, total)} of ${total} …`}
+      </span>
     </div>
   );
 }

@@ -56,7 +56,10 @@ export class Session {
   readonly #drawer: Asking;
   readonly #runner: Asking;
   #running = false;
-  #next: { began: number } | null = null;
+  /** Moves that wait for the year before them, by control: of each only the latest. */
+  readonly #queue = new Map<string, { value: number | string | boolean; began: number }>();
+  /** Another set-up was taken and its year not run yet. */
+  #taken = false;
 
   private constructor(handOver: HandOver, drawer: Asking, runner: Asking, base: YearView) {
     this.handOver = handOver;
@@ -100,14 +103,18 @@ export class Session {
   }
 
   move(control: Control, value: number | string | boolean): void {
-    const change = setTo(control, this.state.change, value);
-    this.#show({ change, moved: new Map(this.state.moved).set(control.id, value) });
+    this.#queue.delete(control.id);
+    this.#queue.set(control.id, { value, began: performance.now() });
+    this.#show({ moved: new Map(this.state.moved).set(control.id, value) });
     void this.#run();
   }
 
   /** Goes on from another set-up. */
   take(change: Change): void {
-    this.#show({ change, moved: new Map() });
+    this.#queue.clear();
+    const { present } = this.state;
+    this.#show({ change, moved: new Map(), present: present && { ...present, isNew: false } });
+    this.#taken = true;
     void this.#run();
   }
 
@@ -175,27 +182,44 @@ export class Session {
     this.onChange();
   }
 
-  /** Runs the year of the present set-up; while one runs, only the latest move waits. */
+  /** Runs the year of the present set-up, again while there are moves that came meanwhile. */
   async #run(): Promise<void> {
-    this.#next = { began: performance.now() };
     if (this.#running) return;
     this.#running = true;
-    while (this.#next) {
-      const { began } = this.#next;
-      this.#next = null;
-      const { change } = this.state;
+    while (this.#queue.size > 0 || this.#taken) {
+      this.#taken = false;
+      const { change, began } = this.#nextChange();
       try {
         const view = await this.#drawer.year(change);
-        const isLatest = change === this.state.change;
-        this.#show({ view, refused: null, ...(isLatest && { moved: new Map() }) });
+        const isLatest = this.#queue.size === 0 && !this.#taken;
+        if (!this.#taken) this.#show({ change, view, refused: null, ...(isLatest && { moved: new Map() }) });
       } catch (error) {
         if (!(error instanceof Refused)) throw error;
-        this.#show({ refused: error.message });
+        if (!this.#taken) this.#show({ change, refused: error.message });
       }
       markRedraw(began, this.state.view.tookMs);
     }
     this.#running = false;
     if (this.state.refused === null) this.#settle();
+  }
+
+  /**
+   * The change with the moves that wait, in their order; up to one that gives the design other controls, such as another
+   * mount: what was moved after it waits for those.
+   */
+  #nextChange(): { change: Change; began: number } {
+    const { controls } = this;
+    let { change } = this.state;
+    let began = performance.now();
+    for (const [id, move] of this.#queue) {
+      this.#queue.delete(id);
+      const control = controls.find((one) => one.id === id);
+      if (!control) continue;
+      change = setTo(control, change, move.value);
+      began = Math.min(began, move.began);
+      if (control.kind !== 'slider') break;
+    }
+    return { change, began };
   }
 
   /** Has common years run for all rows; what was asked for before is dropped. */
