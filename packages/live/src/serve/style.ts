@@ -81,7 +81,7 @@ figcaption{color:var(--quiet);font-size:.88rem;margin-bottom:.3rem}
 .pair{display:grid;gap:1.4rem}
 .key{list-style:none;display:flex;flex-wrap:wrap;gap:.1rem 1.1rem;margin:.2rem 0 0;padding:0}
 .key svg{vertical-align:-1px}
-.scroll{overflow-x:auto}
+.scroll{overflow-x:auto;position:relative}
 table{border-collapse:collapse;font-variant-numeric:tabular-nums;font-size:.92rem;overflow-wrap:normal}
 th,td{padding:.25rem .6rem;text-align:right;white-space:nowrap;border-bottom:1px solid var(--rule)}
 th:first-child{text-align:left;padding-left:0}
