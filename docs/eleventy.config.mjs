@@ -21,16 +21,19 @@ export default function configure(config) {
   config.addPassthroughCopy({ 'examples/places/*.yaml': '.' });
   config.addGlobalData('permalink', () => (data) => `${data.page.filePathStem}.html`);
   config.addGlobalData('layout', 'page.11ty.cjs');
-  // Links name the Markdown beside them; on the site they are pages, and two pages of other folders stand on top.
+  // Links name the Markdown beside them; on the site they are pages, and pages of other folders stand on top.
   config.addTransform('links', (content) =>
     content
       .replace(/href="(\.\.\/)+VALIDATION\.md"/g, 'href="validation.html"')
       .replace(/href="((?:\.\.\/)*)\.\.\/examples\/places\/README\.md"/g, 'href="$1places.html"')
+      .replace(/href="tests\/(twin|bound)\/README\.md"/g, 'href="$1.html"')
       .replace(/href="(?!https?:|#)([^"#]*?)\.md(#[^"]*)?"/g, (_, path, anchor = '') => `href="${path}.html${anchor}"`),
   );
   config.addJavaScriptFunction('style', () => style);
   config.addJavaScriptFunction('upFrom', upFrom);
   config.addTemplate('validation.md', readFileSync(new URL('../VALIDATION.md', import.meta.url), 'utf8'));
+  config.addTemplate('twin.md', readFileSync(new URL('../tests/twin/README.md', import.meta.url), 'utf8'));
+  config.addTemplate('bound.md', readFileSync(new URL('../tests/bound/README.md', import.meta.url), 'utf8'));
   config.addTemplate('places.md', readFileSync(new URL('../examples/places/README.md', import.meta.url), 'utf8'));
   config.addTemplate('site-file-keys.md', `# All keys of the site file\n\n${siteKeyRows()}\n`);
   config.addPreprocessor('plain', 'md', (_, content) => `{% raw %}${content}{% endraw %}`);
