@@ -25,8 +25,8 @@ export interface PairedDifference extends YearsMean {
   lessIn: number;
   equalIn: number;
   /**
-   * `less` or `more` when the mean difference is beyond two standard errors and large enough to matter; `none` is no
-   * difference that these years can show. A single year can show none but a difference without any.
+   * `less` or `more` when the mean difference is beyond two standard errors and large enough to matter, and its range keeps
+   * clear of half of that; `none` is no difference that these years can show. A single year can show none.
    */
   verdict: 'less' | 'more' | 'none';
 }
@@ -73,8 +73,16 @@ export function pairedDifference(
   };
 }
 
-function verdictOf({ mean: middle, standardError, years }: YearsMean, smallest: number): PairedDifference['verdict'] {
-  if (middle === 0 || Math.abs(middle) < smallest) return 'none';
-  if (years < 2 || Math.abs(middle) <= clearStandardErrors * standardError) return 'none';
+/**
+ * The range must keep clear too: among many pairs of designs that differ by nothing to speak of, a few have a run more in
+ * four or five years of 25, and a mean just large enough to matter.
+ */
+function verdictOf(
+  { mean: middle, standardError, low, high }: YearsMean,
+  smallest: number,
+): PairedDifference['verdict'] {
+  if (low === null || high === null || middle === 0 || Math.abs(middle) < smallest) return 'none';
+  if (Math.abs(middle) <= clearStandardErrors * standardError) return 'none';
+  if (Math.min(Math.abs(low), Math.abs(high)) < smallest / 2) return 'none';
   return middle < 0 ? 'less' : 'more';
 }
