@@ -78,7 +78,7 @@ function mustBeSameYear(ours, theirs) {
 function designLines(site, prepared) {
   const weather = siteWeather(site.base, prepared);
   const ledger = createLedger();
-  const run = (changes) => simulateBare(changedDesign(site, changes), weather, prepared, ledger);
+  const run = (changes) => simulateBare(changedDesign(site, changes), { weather, measured: null }, prepared, ledger);
   const perSecond = (changes, count = 60) => {
     for (let i = 0; i < count; i++) run(changes(i));
     const start = performance.now();
