@@ -2,9 +2,9 @@
 import { capacityByRate, tenHourAh } from '../packages/battery/dist/lead-acid/capacity.js';
 import { restCellV } from '../packages/battery/dist/lead-acid/discharge.js';
 import { sealedFullCell, ventedFullCell } from '../packages/battery/dist/lead-acid/full-cell.js';
+import { compensatedCellV } from '../packages/battery/dist/lead-acid/set-voltage.js';
 import { leadAcidTables, powerPosition } from '../packages/battery/dist/lead-acid/tables.js';
 import { selfDischargeTable } from '../packages/battery/dist/self-discharge.js';
-import { compensatedCellV } from '../packages/battery/dist/lead-acid/set-voltage.js';
 
 /** The tables of a lead-acid bank, made as the battery's room makes them. */
 function bankTables({ settings, lowestState }) {
