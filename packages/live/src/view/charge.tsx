@@ -13,7 +13,7 @@ import {
 import type { VNode } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import type { HourColumns } from '../engine/year-view.js';
-import { DayHours } from './day-hours.js';
+import { DayHours, type OfDay } from './day-hours.js';
 import { DrawnChart, useNarrow } from './drawn-chart.js';
 import { Fortnight } from './fortnight.js';
 import type { PageState } from './session.js';
@@ -81,14 +81,6 @@ export function Charge({ state, units }: { state: PageState; units: UnitSystem }
 
 function lowestDay({ lowestStateOfCharge }: HourColumns, lowest: number): number {
   return Math.max(0, Math.floor(lowestStateOfCharge.indexOf(lowest) / 24));
-}
-
-interface OfDay {
-  hours: HourColumns;
-  day: number;
-  floor: number;
-  units: UnitSystem;
-  narrow: boolean;
 }
 
 function Day({ hours, day, floor, units, narrow }: OfDay): VNode {

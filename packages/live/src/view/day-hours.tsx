@@ -7,7 +7,8 @@ import { dayChargeChart, dayEnergyChart, dayHours } from './day-chart.js';
 import { DrawnChart } from './drawn-chart.js';
 import { Scroll } from './scroll.js';
 
-interface OfDay {
+/** A day of the year's hours, and how it is shown. */
+export interface OfDay {
   hours: HourColumns;
   day: number;
   floor: number;
