@@ -1,5 +1,5 @@
 import { changedDesign, loadSite } from '@wintergap/site';
-import { commonAnswer, type NamedSite, runDesigns } from '@wintergap/study';
+import { commonAnswer, type NamedSite, runDesigns, weighSite } from '@wintergap/study';
 import { quantileSorted } from 'simple-statistics';
 import { beforeAll, expect, test } from 'vitest';
 import { pairedDifference, yearsMean } from '../packages/study/src/common/paired-difference.js';
@@ -101,3 +101,21 @@ test.runIf(count >= 400)(
     }
   },
 );
+
+/** Seeds and years of `weigh` that are held against one another. */
+const weighed = count >= 400 ? { seeds: 6, years: 25 } : { seeds: 2, years: 6 };
+test('no two loads or effects that the years tell apart stand the other way round under another seed', async () => {
+  const heavier = new Set<string>();
+  for (let seed = 1; seed <= weighed.seeds; seed++) {
+    const { loads, effects } = await weighSite(site.base, { years: weighed.years, seed, workers: 1 });
+    for (const list of [loads, effects]) {
+      list.forEach(({ name, tiedWith }, i) => {
+        for (const below of list.slice(i + 1))
+          if (!tiedWith.includes(below.name)) heavier.add(`${name} > ${below.name}`);
+      });
+    }
+  }
+  const turned = [...heavier].filter((order) => heavier.has(order.split(' > ').toReversed().join(' > ')));
+  expect(turned).toEqual([]);
+  expect(heavier.size).toBeGreaterThan(20);
+}, 3_600_000);

@@ -256,6 +256,28 @@ test('a mount without a tilt, and an array that is not there, are refused by nam
   await expect(bestTilts(flat)).rejects.toThrow('no tilt to choose');
 });
 
+// Two lamps of 20.0 and 20.1 W against one of 4 W: 0.1 W is 0.9 kWh a year, 16 W are 140, 4 h of engine and more.
+test('loads that the years do not tell apart are called tied, and neither is called the heaviest', async () => {
+  const lamp = (name: string, power: string) => `  - { name: ${name}, power: ${power}, bus: dc }\n`;
+  const text = readFileSync(pond.file, 'utf8').replace(
+    'loads:\n',
+    `loads:\n${lamp('porch', '20 W')}${lamp('gate', '20.1 W')}${lamp('shrine', '4 W')}`,
+  );
+  const { base: place } = parseSite(text, pond.file);
+  const few = { ...place, loads: place.loads.slice(0, 3), events: [], generator: { ...place.generator! } };
+  const heavy = { ...few, arrays: [{ ...few.arrays[0]!, strings: 1 }] };
+  const several = await weighSite(heavy, { years: 8, workers: 1 });
+  const tied = (name: string) => several.loads.find((load) => load.name === name)!.tiedWith;
+  expect(tied('porch')).toEqual(['gate']);
+  expect(tied('gate')).toEqual(['porch']);
+  expect(tied('shrine')).toEqual([]);
+  const page = weighText(several, 'metric').replaceAll('\n', ' ');
+  expect(page).toMatch(
+    /the heaviest load is one of "(porch" and "gate|gate" and "porch)", which these years do not tell apart/,
+  );
+  expect(page).toMatch(/Not told apart by these years, each from the next: "(porch" and "gate|gate" and "porch)"\./);
+});
+
 test('the pages fit 80 columns, whatever the names and sizes', () => {
   expect(weighText(weights, 'metric')).toContain('the heaviest effect is inverter idling');
   const long: SiteWeights = {

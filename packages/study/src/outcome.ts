@@ -1,6 +1,7 @@
 import { monthSpan } from '@wintergap/ground';
 import type { YearResult } from '@wintergap/year';
-import { type PairedDifference, pairedDifference } from './common/paired-difference.js';
+import { type DesignYears, meritDifference } from './common/merit.js';
+import type { PairedDifference } from './common/paired-difference.js';
 import type { YearFigures } from './year-figures.js';
 
 /** What became of a design: the file's year in full, and the figures of the common years, the same for every design. */
@@ -55,14 +56,10 @@ export interface Weight {
 export function weightOf(withIt: DesignOutcome, without: DesignOutcome, darkMonth: number): Weight {
   const one = outcomeOf(withIt, darkMonth);
   const other = outcomeOf(without, darkMonth);
-  const paired = (figure: 'generatorHours' | 'darkKWh') =>
-    pairedDifference(
-      withIt.common.map((year) => year[figure]),
-      without.common.map((year) => year[figure]),
-    );
+  const years = ({ own, common }: DesignOutcome): DesignYears => ({ name: own.site.name, years: common });
   return {
-    generatorHours: paired('generatorHours'),
-    darkKWh: paired('darkKWh'),
+    generatorHours: meritDifference(years(withIt), years(without), 'generatorHours'),
+    darkKWh: meritDifference(years(withIt), years(without), 'darkKWh'),
     starts: one.starts - other.starts,
     fuelLitres: one.fuelLitres - other.fuelLitres,
     darkMonthLowestWithout: other.darkMonthLowest,

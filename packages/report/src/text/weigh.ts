@@ -10,7 +10,7 @@ import {
   type SiteWeights,
   type Weight,
 } from '@wintergap/study';
-import { hoursDifferenceInWords, yearsAgreeing, yearsInWords } from '../words/common-words.js';
+import { hoursDifferenceInWords, namesInWords, yearsAgreeing, yearsInWords } from '../words/common-words.js';
 import { count, figure, percent, wrap } from '../words/figures.js';
 import { inShownUnits, inVolumeUnit, volumeUnit } from '../words/shown-units.js';
 import { plainTable } from './parts/plain-table.js';
@@ -21,8 +21,8 @@ const pageWidth = 80;
 export function weighText(weights: SiteWeights, units: UnitSystem): string {
   return [
     headline(weights),
-    loadsTable(weights, units),
-    effectsTable(weights, units),
+    withTiesBelow(loadsTable(weights, units), weights.loads),
+    withTiesBelow(effectsTable(weights, units), weights.effects),
     weights.charger && chargerText(weights.charger, units),
     weights.cabinet && cabinetText(weights.cabinet, units),
   ]
@@ -31,22 +31,51 @@ export function weighText(weights: SiteWeights, units: UnitSystem): string {
 }
 
 function headline({ siteName, weather, base, loads, effects, running }: SiteWeights): string {
-  const answers = [
-    loads[0] && heaviest('load', loads[0].name, loads[0].weight, base),
-    effects[0] && heaviest('effect', effects[0].name, effects[0].weight, base),
-  ].filter((answer) => answer);
+  const answers = [heaviest('load', loads, base), heaviest('effect', effects, base)].filter((answer) => answer);
   const answer = answers.length > 0 ? answers.join('; ') : 'no single load or effect costs engine time or darkness';
   const note = `Each weight is what the mean year has more with that one thing than without it, over ${yearsInWords(weather)}, the same for each; +/- is the range it is sure to lie in, 9 in 10. "none" is no difference that these years can show. They do not add up. Array: what an effect takes from it in the months with engine hours or dark load, in the file's year.${running === null ? '' : ' Costs: fuel and service of the engine in a year, as far as they have prices.'} Lowest charge: of the file's year, without the thing.`;
   return `${wrap(`${siteName}: ${answer}.`)}\n${wrap(note)}`;
 }
 
-function heaviest(kind: string, name: string, { generatorHours, darkKWh }: Weight, base: Outcome): string {
+/** A load or an effect, as far as the order of both is spoken of. */
+type Item = Pick<SiteWeights['loads'][number], 'name' | 'weight' | 'tiedWith'>;
+
+/** The heaviest beyond chance, or all that may be it. */
+function heaviest(kind: string, items: readonly Item[], base: Outcome): string {
+  const [first] = items;
+  if (!first) return '';
+  const { generatorHours, darkKWh } = first.weight;
+  const tied = items.filter(({ name, weight }) => first.tiedWith.includes(name) && weighs(weight));
+  const are =
+    tied.length === 0 || generatorHours.years === 1
+      ? `the heaviest ${kind} is ${first.name}: without it`
+      : `the heaviest ${kind} is one of ${namesInWords([first, ...tied].map(({ name }) => name))}, which these years do not tell apart: without ${first.name}`;
   if (generatorHours.verdict === 'more' || (generatorHours.years === 1 && generatorHours.mean > 0.05)) {
-    return `the heaviest ${kind} is ${name}: without it the engine runs ${figure(generatorHours.mean)} h less of ${figure(base.generatorHours)} h${sureText(generatorHours)}`;
+    return `${are} the engine runs ${figure(generatorHours.mean)} h less of ${figure(base.generatorHours)} h${sureText(generatorHours)}`;
   }
-  return darkKWh.mean > 0.05
-    ? `the heaviest ${kind} is ${name}: without it ${figure(darkKWh.mean)} kWh less stay dark of ${figure(base.darkKWh)}`
-    : '';
+  return darkKWh.mean > 0.05 ? `${are} ${figure(darkKWh.mean)} kWh less stay dark of ${figure(base.darkKWh)}` : '';
+}
+
+/** Whether something weighs more than nothing beyond chance. */
+const weighs = ({ generatorHours, darkKWh }: Weight): boolean =>
+  generatorHours.verdict === 'more' || darkKWh.verdict === 'more';
+
+/** A table, and below it which of its lines may stand in this order by chance. */
+function withTiesBelow(table: string, items: readonly Item[]): string {
+  const runs = tiedRuns(items.filter(({ weight }) => weighs(weight)));
+  if (runs.length === 0) return table;
+  return `${table}\n${wrap(`Not told apart by these years, each from the next: ${runs.map((names) => namesInWords(names)).join('; ')}.`)}`;
+}
+
+/** Names of neighbours in a list of which each is tied with the next. */
+function tiedRuns(items: readonly Item[]): string[][] {
+  const runs: string[][] = [];
+  items.forEach(({ name, tiedWith }, i) => {
+    const before = items[i - 1];
+    if (before && tiedWith.includes(before.name)) runs.at(-1)!.push(name);
+    else runs.push([name]);
+  });
+  return runs.filter((names) => names.length > 1);
 }
 
 const sureText = (difference: PairedDifference): string =>

@@ -2,6 +2,7 @@ import type { YearResult } from '@wintergap/year';
 import { type DesignOutcome, heavierFirst, type Weight, weightOf } from '../outcome.js';
 import { type Effect, effects, isPresent } from './effects.js';
 import { leanMonths, sumInMonths } from './lean-months.js';
+import { withTies } from './ties.js';
 import type { Trial } from './trials.js';
 
 /** One effect and what the year would be without it. */
@@ -11,6 +12,8 @@ export interface EffectWeight {
   /** Array energy it takes in the months in which the engine runs or load stays dark, kWh: exact, where hours are lumpy. */
   arrayKWh: number;
   weight: Weight;
+  /** Other effects that the years do not tell apart from it. */
+  tiedWith: string[];
 }
 
 /** The effects a design has anything of, in the order of the energy's way. */
@@ -32,15 +35,15 @@ const trialId = ({ name }: Effect) => `effect ${name}`;
 export function effectWeights(base: DesignOutcome, yearsOf: (id: string) => DesignOutcome): EffectWeight[] {
   const months = leanMonths([base.own]);
   const offered = ({ ledger }: YearResult) => sumInMonths(ledger.arrayAvailableWh, months) / 1000;
-  return presentEffects(base.own)
-    .map((effect) => {
-      const without = yearsOf(trialId(effect));
-      return {
-        name: effect.name,
-        meaning: effect.meaning,
-        arrayKWh: offered(without.own) - offered(base.own),
-        weight: weightOf(base, without, base.own.summary.darkSeason.month),
-      };
-    })
-    .sort((one, other) => heavierFirst(one.weight, other.weight));
+  const weighed = presentEffects(base.own).map((effect) => {
+    const without = yearsOf(trialId(effect));
+    const thing = {
+      name: effect.name,
+      meaning: effect.meaning,
+      arrayKWh: offered(without.own) - offered(base.own),
+      weight: weightOf(base, without, base.own.summary.darkSeason.month),
+    };
+    return { thing, yearsWithout: without.common };
+  });
+  return withTies(weighed.sort((one, other) => heavierFirst(one.thing.weight, other.thing.weight)));
 }

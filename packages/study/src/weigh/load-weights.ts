@@ -1,6 +1,7 @@
 import type { Site } from '@wintergap/site';
 import type { YearResult } from '@wintergap/year';
 import { type DesignOutcome, heavierFirst, type Weight, weightOf } from '../outcome.js';
+import { withTies } from './ties.js';
 import type { Trial } from './trials.js';
 
 /** One load and what the year would be without it, inverter and all else staying as they are. */
@@ -14,6 +15,8 @@ export interface LoadWeight {
   /** Share of all loads' energy in the month with the least sun for the load, 0 to 1. */
   darkMonthShare: number;
   weight: Weight;
+  /** Other loads that the years do not tell apart from it. */
+  tiedWith: string[];
 }
 
 type LoadItem = YearResult['load']['items'][number];
@@ -53,11 +56,12 @@ export const loadTrials = (base: YearResult): Trial[] => loadCases(base).map(({ 
 export function loadWeights(base: DesignOutcome, yearsOf: (id: string) => DesignOutcome): LoadWeight[] {
   const { items } = base.own.load;
   const { month } = base.own.summary.darkSeason;
-  return loadCases(base.own)
-    .map(({ id, kind, parts }) =>
-      loadWeight(kind, parts, shareInMonth(parts, items, month), weightOf(base, yearsOf(id), month)),
-    )
-    .sort((one, other) => heavierFirst(one.weight, other.weight));
+  const weighed = loadCases(base.own).map(({ id, kind, parts }) => {
+    const without = yearsOf(id);
+    const share = shareInMonth(parts, items, month);
+    return { thing: loadWeight(kind, parts, share, weightOf(base, without, month)), yearsWithout: without.common };
+  });
+  return withTies(weighed.sort((one, other) => heavierFirst(one.thing.weight, other.thing.weight)));
 }
 
 /** Share of some loads in the energy of all, in a month from 1 for January. */
@@ -71,7 +75,7 @@ function loadWeight(
   parts: readonly LoadItem[],
   darkMonthShare: number,
   weight: Weight,
-): LoadWeight {
+): Omit<LoadWeight, 'tiedWith'> {
   const sum = (of: (item: LoadItem) => number) => parts.reduce((total, item) => total + of(item), 0);
   const [first] = parts;
   return {
