@@ -13,6 +13,7 @@ const page = new URL('../../VALIDATION.md', import.meta.url);
 export default class ValidationReporter implements Reporter {
   onTestRunEnd(modules: readonly TestModule[]): void {
     const published = modules.filter(({ moduleId }) => moduleId.includes('/tests/published/'));
+    if (published.length === 0) return;
     const tests = published.flatMap((module) => [...module.children.allTests()]);
     const sections = published
       .map((module) => ({
