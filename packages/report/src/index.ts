@@ -2,7 +2,7 @@ export { yearCalendar } from './calendar/year-calendar.js';
 export { compareCsv } from './csv/compare.js';
 export { ledgerCsv } from './csv/ledger.js';
 export { monthsCsv } from './csv/months.js';
-export { compareHtml, yearHtml } from './page/on-demand.js';
+export { compareHtml, yearHtml } from './page/sheet/on-demand.js';
 export { carryText } from './text/carry.js';
 export { type CheckedDesign, checkText, problemsFound } from './text/check.js';
 export { compareText, type NamedYear } from './text/compare.js';

@@ -1,7 +1,7 @@
 import { throttleSeason } from '@wintergap/tally';
 import { parseHTML } from 'linkedom';
 import { expect, test } from 'vitest';
-import { drawn } from '../page/draw.js';
+import { drawn } from '../page/sheet/draw.js';
 import { shadeOf, throttleChart } from './throttle.js';
 
 /** A year in which the array offers 1 kWh from 10 to 14 h, all of it thrown away on the given days. */

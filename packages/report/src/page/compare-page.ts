@@ -4,15 +4,15 @@ import { compareHeadline, type NamedYear } from '../text/compare.js';
 import { weatherLine } from '../text/parts/weather-line.js';
 import { yearsInWords } from '../words/common-words.js';
 import { sharedCautions } from '../words/shared-cautions.js';
-import { basisText, placeText } from './basis.js';
-import { cautionsSection } from './cautions.js';
-import { choiceSection } from './choice.js';
-import { costSection, type PricedDesigns } from './costs.js';
-import { designMonthsSection, designTable, yearsTable } from './designs.js';
-import { pageText, section, type Written } from './frame.js';
-import { html } from './markup.js';
-import { systemSection } from './system.js';
-import { takenSection } from './taken.js';
+import { basisText, placeText } from './sections/basis.js';
+import { cautionsSection } from './sections/cautions.js';
+import { choiceSection } from './sections/choice.js';
+import { costSection, type PricedDesigns } from './sections/costs.js';
+import { designMonthsSection, designTable, yearsTable } from './sections/designs.js';
+import { systemSection } from './sections/system.js';
+import { takenSection } from './sections/taken.js';
+import { pageText, section, type Written } from './sheet/frame.js';
+import { html } from './sheet/markup.js';
 
 export interface ComparePageSettings {
   /** The same designs in the two extremes of snow; `null` where it never lies on the arrays. */

@@ -5,8 +5,8 @@ import { parseHTML } from 'linkedom';
 import { describe, expect, test } from 'vitest';
 import { answerAround } from '../common-answer.fixture.js';
 import { figure } from '../words/figures.js';
-import { lossChain } from './losses.js';
-import { compareHtml, yearHtml } from './on-demand.js';
+import { lossChain } from './sections/losses.js';
+import { compareHtml, yearHtml } from './sheet/on-demand.js';
 
 const siteFile = fileURLToPath(new URL('../../../../examples/kettle-pond.yaml', import.meta.url));
 const site = loadSite(siteFile);

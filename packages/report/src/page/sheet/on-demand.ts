@@ -1,9 +1,9 @@
 import type { UnitSystem } from '@wintergap/quantity';
 import type { CommonAnswer } from '@wintergap/study';
 import type { YearResult } from '@wintergap/year';
-import type { NamedYear } from '../text/compare.js';
-import type { ComparePageSettings } from './compare-page.js';
-import type { YearPageSettings } from './year-page.js';
+import type { NamedYear } from '../../text/compare.js';
+import type { ComparePageSettings } from '../compare-page.js';
+import type { YearPageSettings } from '../year-page.js';
 
 /**
  * The report of one design's year as a page of HTML in one file: it loads nothing, prints on paper, reads on a phone.
@@ -14,7 +14,7 @@ export async function yearHtml(
   units: UnitSystem,
   settings: YearPageSettings = {},
 ): Promise<string> {
-  const { yearPage } = await import('./report.js');
+  const { yearPage } = await import('../report.js');
   return yearPage(result, units, settings);
 }
 
@@ -25,6 +25,6 @@ export async function compareHtml(
   units: UnitSystem,
   settings: ComparePageSettings = {},
 ): Promise<string> {
-  const { comparePage } = await import('./report.js');
+  const { comparePage } = await import('../report.js');
   return comparePage(designs, answer, units, settings);
 }

@@ -1,6 +1,6 @@
 import { parseHTML } from 'linkedom';
-import type { Chart } from '../chart/chart.js';
-import { plotted } from '../chart/plotted.js';
+import type { Chart } from '../../chart/chart.js';
+import { plotted } from '../../chart/plotted.js';
 import { escapeText } from './markup.js';
 
 const { document } = parseHTML('<html><body></body></html>');

@@ -1,12 +1,12 @@
 import { monthNames } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
 import type { YearResult } from '@wintergap/year';
-import { monthEnergyScale } from '../words/energy-scale.js';
-import { figure, percent } from '../words/figures.js';
-import { largestEnergy, type MonthFigures, monthFigures } from '../words/month-figures.js';
-import { inVolumeUnit, volumeUnit } from '../words/shown-units.js';
-import type { Markup } from './markup.js';
-import { figuresTable } from './table.js';
+import { monthEnergyScale } from '../../words/energy-scale.js';
+import { figure, percent } from '../../words/figures.js';
+import { largestEnergy, type MonthFigures, monthFigures } from '../../words/month-figures.js';
+import { inVolumeUnit, volumeUnit } from '../../words/shown-units.js';
+import type { Markup } from '../sheet/markup.js';
+import { figuresTable } from '../sheet/table.js';
 
 /** The twelve months and the year, as figures. */
 export function monthsSection(result: YearResult, units: UnitSystem): Markup {

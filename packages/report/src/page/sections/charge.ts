@@ -1,13 +1,13 @@
 import { dateOfDay, monthNames, monthSpan } from '@wintergap/ground';
 import type { YearResult } from '@wintergap/year';
-import { chargeChart, type DailyCharge, dailyCharge, engineDaysChart } from '../chart/charge.js';
-import { meanOfMonth } from '../chart/days.js';
-import { count, dateText, figure, percent } from '../words/figures.js';
-import { lowestByMonth } from '../words/lowest-by-month.js';
-import { chartFigure } from './figure.js';
-import { section } from './frame.js';
-import { html, type Markup } from './markup.js';
-import { figuresTable } from './table.js';
+import { chargeChart, type DailyCharge, dailyCharge, engineDaysChart } from '../../chart/charge.js';
+import { meanOfMonth } from '../../chart/days.js';
+import { count, dateText, figure, percent } from '../../words/figures.js';
+import { lowestByMonth } from '../../words/lowest-by-month.js';
+import { chartFigure } from '../sheet/figure.js';
+import { section } from '../sheet/frame.js';
+import { html, type Markup } from '../sheet/markup.js';
+import { figuresTable } from '../sheet/table.js';
 
 /** How full the bank is through the year, and the days on which the engine runs. */
 export function chargeSection({ ledger, site, plant, summary }: YearResult): Markup {

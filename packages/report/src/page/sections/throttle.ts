@@ -1,12 +1,12 @@
 import { monthNames } from '@wintergap/ground';
 import type { Summary } from '@wintergap/tally';
-import { shadeOf, throttleChart } from '../chart/throttle.js';
-import { count, figure } from '../words/figures.js';
-import { throttlingWhen } from '../words/throttling-when.js';
-import { chartFigure } from './figure.js';
-import { section } from './frame.js';
-import { html, type Markup } from './markup.js';
-import { figuresTable } from './table.js';
+import { shadeOf, throttleChart } from '../../chart/throttle.js';
+import { count, figure } from '../../words/figures.js';
+import { throttlingWhen } from '../../words/throttling-when.js';
+import { chartFigure } from '../sheet/figure.js';
+import { section } from '../sheet/frame.js';
+import { html, type Markup } from '../sheet/markup.js';
+import { figuresTable } from '../sheet/table.js';
 
 const shades = [1, 2, 3, 4, 5].map((step) => ({
   text: `${(step - 1) * 20 + (step === 1 ? 1 : 0)}–${step * 20} %`,

@@ -1,7 +1,7 @@
 import { arrayLosses, type YearResult } from '@wintergap/year';
-import { figure, percent } from '../words/figures.js';
-import type { Markup } from './markup.js';
-import { figuresTable } from './table.js';
+import { figure, percent } from '../../words/figures.js';
+import type { Markup } from '../sheet/markup.js';
+import { figuresTable } from '../sheet/table.js';
 
 /** Where the light on the arrays goes, from the sky to the bus, kWh in the year, all arrays together. */
 export interface LossChain {

@@ -1,9 +1,9 @@
 import { hoursPerYear } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
 import type { YearResult } from '@wintergap/year';
-import { figure } from '../words/figures.js';
-import { temperatureText } from '../words/shown-units.js';
-import { html, type Markup } from './markup.js';
+import { figure } from '../../words/figures.js';
+import { temperatureText } from '../../words/shown-units.js';
+import { html, type Markup } from '../sheet/markup.js';
 
 /** Where the place is and under what weather, in one line. */
 export function placeText({ summary }: YearResult, units: UnitSystem): string {

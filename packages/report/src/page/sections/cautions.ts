@@ -1,8 +1,8 @@
 import type { UnitSystem } from '@wintergap/quantity';
-import { designsInWords, type NamedCaution } from '../words/shared-cautions.js';
-import { inShownUnits } from '../words/shown-units.js';
-import { section } from './frame.js';
-import { html, type Markup } from './markup.js';
+import { designsInWords, type NamedCaution } from '../../words/shared-cautions.js';
+import { inShownUnits } from '../../words/shown-units.js';
+import { section } from '../sheet/frame.js';
+import { html, type Markup } from '../sheet/markup.js';
 
 /** @param of how many designs the page is about */
 export function cautionsSection(cautions: readonly NamedCaution[], units: UnitSystem, of = 1): Markup {

@@ -1,5 +1,5 @@
-import { safetyNotice } from '../text/check.js';
-import { prose } from '../words/prose.js';
+import { safetyNotice } from '../../text/check.js';
+import { prose } from '../../words/prose.js';
 import { html, type Markup, rawMarkup } from './markup.js';
 import { patterns } from './patterns.js';
 import { styleSheet } from './style.js';

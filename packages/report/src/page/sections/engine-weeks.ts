@@ -2,13 +2,13 @@ import { dateOfDay, daysPerYear } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
 import { longestDaysBetween, yearSum } from '@wintergap/tally';
 import type { YearResult } from '@wintergap/year';
-import { type EngineWeek, weeksChart } from '../chart/weeks.js';
-import { count, dateText, figure } from '../words/figures.js';
-import { inVolumeUnit, volumeText, volumeUnit } from '../words/shown-units.js';
-import { chartFigure } from './figure.js';
-import { section } from './frame.js';
-import type { Markup } from './markup.js';
-import { figuresTable } from './table.js';
+import { type EngineWeek, weeksChart } from '../../chart/weeks.js';
+import { count, dateText, figure } from '../../words/figures.js';
+import { inVolumeUnit, volumeText, volumeUnit } from '../../words/shown-units.js';
+import { chartFigure } from '../sheet/figure.js';
+import { section } from '../sheet/frame.js';
+import type { Markup } from '../sheet/markup.js';
+import { figuresTable } from '../sheet/table.js';
 
 const weeksInYear = 52;
 

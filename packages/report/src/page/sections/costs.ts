@@ -1,10 +1,10 @@
 import type { UnitSystem } from '@wintergap/quantity';
 import type { ComparedCost } from '@wintergap/study';
-import { type CostTerms, costRows, costSentences, costsKnown } from '../text/parts/cost.js';
-import { moneyUnit } from '../words/money.js';
-import { section } from './frame.js';
-import { html, type Markup } from './markup.js';
-import { figuresTable } from './table.js';
+import { type CostTerms, costRows, costSentences, costsKnown } from '../../text/parts/cost.js';
+import { moneyUnit } from '../../words/money.js';
+import { section } from '../sheet/frame.js';
+import { html, type Markup } from '../sheet/markup.js';
+import { figuresTable } from '../sheet/table.js';
 
 /** What designs cost, and for how long. */
 export interface PricedDesigns {

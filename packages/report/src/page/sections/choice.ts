@@ -1,15 +1,15 @@
 import type { UnitSystem } from '@wintergap/quantity';
 import type { CommonAnswer, CommonFigures, SnowRange } from '@wintergap/study';
-import type { NamedYear } from '../text/compare.js';
-import { costRows, costsKnown } from '../text/parts/cost.js';
-import { hoursDifferenceInWords, namesInWords, yearsInWords } from '../words/common-words.js';
-import { designParts, partsApart } from '../words/design-parts.js';
-import { figure } from '../words/figures.js';
-import { moneyUnit } from '../words/money.js';
+import type { NamedYear } from '../../text/compare.js';
+import { costRows, costsKnown } from '../../text/parts/cost.js';
+import { hoursDifferenceInWords, namesInWords, yearsInWords } from '../../words/common-words.js';
+import { designParts, partsApart } from '../../words/design-parts.js';
+import { figure } from '../../words/figures.js';
+import { moneyUnit } from '../../words/money.js';
+import { section } from '../sheet/frame.js';
+import { html, type Markup } from '../sheet/markup.js';
+import { wordsTable } from '../sheet/table.js';
 import type { PricedDesigns } from './costs.js';
-import { section } from './frame.js';
-import { html, type Markup } from './markup.js';
-import { wordsTable } from './table.js';
 
 /** The designs against each other: what each changes, what it brings, and how it stands to the others. */
 export function choiceSection(

@@ -2,13 +2,13 @@ import { dateOfDay, monthInWords } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
 import type { CommonAnswer } from '@wintergap/study';
 import type { YearResult } from '@wintergap/year';
-import { yearsInWords } from '../words/common-words.js';
-import { darkHoursText, darkKWhText } from '../words/dark-text.js';
-import { count, dateText, figure, percent } from '../words/figures.js';
-import { amountText } from '../words/money.js';
-import { volumeText } from '../words/shown-units.js';
-import { throttlingWhen } from '../words/throttling-when.js';
-import { html, type Markup } from './markup.js';
+import { yearsInWords } from '../../words/common-words.js';
+import { darkHoursText, darkKWhText } from '../../words/dark-text.js';
+import { count, dateText, figure, percent } from '../../words/figures.js';
+import { amountText } from '../../words/money.js';
+import { volumeText } from '../../words/shown-units.js';
+import { throttlingWhen } from '../../words/throttling-when.js';
+import { html, type Markup } from '../sheet/markup.js';
 
 /** What is longer is a sentence, and set as one. */
 const longest = 24;

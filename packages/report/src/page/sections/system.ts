@@ -2,11 +2,11 @@ import { daysInMonth, daysPerYear, monthInWords } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
 import { yearSum } from '@wintergap/tally';
 import type { YearResult } from '@wintergap/year';
-import { designParts } from '../words/design-parts.js';
-import { figure, percent } from '../words/figures.js';
-import { section } from './frame.js';
-import { html, type Markup } from './markup.js';
-import { figuresTable, wordsTable } from './table.js';
+import { designParts } from '../../words/design-parts.js';
+import { figure, percent } from '../../words/figures.js';
+import { section } from '../sheet/frame.js';
+import { html, type Markup } from '../sheet/markup.js';
+import { figuresTable, wordsTable } from '../sheet/table.js';
 
 /** What the year was told to be of: the parts of the system, and what runs on it. */
 export function systemSection(result: YearResult, units: UnitSystem): Markup {

@@ -1,13 +1,13 @@
 import { dateOfDay, monthNames, monthSpan } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
 import type { YearResult } from '@wintergap/year';
-import { type DailyTemperature, dailyTemperature, freezingMatters, temperatureChart } from '../chart/temperature.js';
-import { dateText } from '../words/figures.js';
-import { temperatureDifferenceText, temperatureText, temperatureUnit } from '../words/shown-units.js';
-import { chartFigure, type KeyEntry } from './figure.js';
-import { section } from './frame.js';
-import type { Markup } from './markup.js';
-import { figuresTable } from './table.js';
+import { type DailyTemperature, dailyTemperature, freezingMatters, temperatureChart } from '../../chart/temperature.js';
+import { dateText } from '../../words/figures.js';
+import { temperatureDifferenceText, temperatureText, temperatureUnit } from '../../words/shown-units.js';
+import { chartFigure, type KeyEntry } from '../sheet/figure.js';
+import { section } from '../sheet/frame.js';
+import type { Markup } from '../sheet/markup.js';
+import { figuresTable } from '../sheet/table.js';
 
 /** How cold the bank gets, beside the air outdoors and what the cells can bear. */
 export function temperatureSection({ weather, ledger, plant }: YearResult, units: UnitSystem): Markup {

@@ -1,9 +1,9 @@
 import type { UnitSystem } from '@wintergap/quantity';
 import { type Site, takenAs } from '@wintergap/site';
-import { takenHeading } from '../words/taken-heading.js';
-import { section } from './frame.js';
-import { html, type Markup } from './markup.js';
-import { wordsTable } from './table.js';
+import { takenHeading } from '../../words/taken-heading.js';
+import { section } from '../sheet/frame.js';
+import { html, type Markup } from '../sheet/markup.js';
+import { wordsTable } from '../sheet/table.js';
 
 /** Every value that the year assumes, with the key that would give it and its source; nothing when the file says all. */
 export function takenSection(site: Site, units: UnitSystem): Markup[] {

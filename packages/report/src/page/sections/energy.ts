@@ -1,10 +1,10 @@
 import type { YearResult } from '@wintergap/year';
-import { energyChart } from '../chart/energy.js';
-import { monthlyEnergy } from '../chart/monthly-energy.js';
-import { figure, percent } from '../words/figures.js';
-import { chartFigure } from './figure.js';
-import { section } from './frame.js';
-import type { Markup } from './markup.js';
+import { energyChart } from '../../chart/energy.js';
+import { monthlyEnergy } from '../../chart/monthly-energy.js';
+import { figure, percent } from '../../words/figures.js';
+import { chartFigure } from '../sheet/figure.js';
+import { section } from '../sheet/frame.js';
+import type { Markup } from '../sheet/markup.js';
 
 /** What sun and engine gave by month, what was thrown away, and what the loads asked for. */
 export function energySection({ ledger, summary }: YearResult): Markup {

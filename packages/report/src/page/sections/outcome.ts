@@ -1,13 +1,13 @@
 import type { UnitSystem } from '@wintergap/quantity';
 import type { CommonAnswer, RankedFigure } from '@wintergap/study';
 import type { YearResult } from '@wintergap/year';
-import { yearsInWords } from '../words/common-words.js';
-import { figure, percent } from '../words/figures.js';
-import { amountText } from '../words/money.js';
-import { inVolumeUnit, volumeUnit } from '../words/shown-units.js';
-import { section } from './frame.js';
-import { html, type Markup } from './markup.js';
-import { figuresTable } from './table.js';
+import { yearsInWords } from '../../words/common-words.js';
+import { figure, percent } from '../../words/figures.js';
+import { amountText } from '../../words/money.js';
+import { inVolumeUnit, volumeUnit } from '../../words/shown-units.js';
+import { section } from '../sheet/frame.js';
+import { html, type Markup } from '../sheet/markup.js';
+import { figuresTable } from '../sheet/table.js';
 
 /**
  * The usual year, the bad one and the year of the file, side by side; nothing where only the file's was run. Each figure

@@ -1,9 +1,9 @@
 import type { UnitSystem } from '@wintergap/quantity';
 import { type WorstSpell, worstSpell, type YearResult } from '@wintergap/year';
-import { spellNotes, spellTable } from '../text/worst.js';
-import { section } from './frame.js';
-import { html, type Markup } from './markup.js';
-import { figuresTable } from './table.js';
+import { spellNotes, spellTable } from '../../text/worst.js';
+import { section } from '../sheet/frame.js';
+import { html, type Markup } from '../sheet/markup.js';
+import { figuresTable } from '../sheet/table.js';
 
 /** The dullest fortnight of the year, day by day. */
 export function worstSection(result: YearResult, units: UnitSystem, spell: WorstSpell = worstSpell(result)): Markup {

@@ -1,5 +1,5 @@
-import type { Chart } from '../chart/chart.js';
-import { prose } from '../words/prose.js';
+import type { Chart } from '../../chart/chart.js';
+import { prose } from '../../words/prose.js';
 import { drawn } from './draw.js';
 import { html, type Markup, rawMarkup } from './markup.js';
 

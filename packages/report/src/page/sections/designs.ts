@@ -2,16 +2,16 @@ import { monthInWords, monthNames } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
 import type { CommonAnswer } from '@wintergap/study';
 import type { YearResult } from '@wintergap/year';
-import { monthBarsChart } from '../chart/month-bars.js';
-import type { NamedYear } from '../text/compare.js';
-import { hoursDifferenceInWords } from '../words/common-words.js';
-import { figure, percent } from '../words/figures.js';
-import { lowestByMonth } from '../words/lowest-by-month.js';
-import { inVolumeUnit, volumeUnit } from '../words/shown-units.js';
-import { drawn } from './draw.js';
-import { section } from './frame.js';
-import { html, type Markup, rawMarkup } from './markup.js';
-import { figuresTable } from './table.js';
+import { monthBarsChart } from '../../chart/month-bars.js';
+import type { NamedYear } from '../../text/compare.js';
+import { hoursDifferenceInWords } from '../../words/common-words.js';
+import { figure, percent } from '../../words/figures.js';
+import { lowestByMonth } from '../../words/lowest-by-month.js';
+import { inVolumeUnit, volumeUnit } from '../../words/shown-units.js';
+import { drawn } from '../sheet/draw.js';
+import { section } from '../sheet/frame.js';
+import { html, type Markup, rawMarkup } from '../sheet/markup.js';
+import { figuresTable } from '../sheet/table.js';
 
 /** What the common years say of each design, and of its difference from the base. */
 export function yearsTable({ designs }: CommonAnswer, units: UnitSystem): Markup {
