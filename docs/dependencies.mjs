@@ -68,6 +68,8 @@ const running = {
 const building = {
   '@11ty/eleventy': 'the site of these docs from Markdown: small, links that work from disk',
   '@biomejs/biome': 'form of the code: one tool in place of two',
+  '@stryker-mutator/core': 'changes the sources one operator at a time (`npm run mutate`); 10 needs Node.js 22',
+  '@stryker-mutator/vitest-runner': 'tries those changes with the tests that run them',
   '@types/node': 'types of Node.js',
   '@types/papaparse': 'types of papaparse',
   '@types/proper-lockfile': 'types of proper-lockfile',

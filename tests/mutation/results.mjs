@@ -1,0 +1,155 @@
+// Keeps what a run found and writes RESULTS.md of it.
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { equivalent } from './equivalent.mjs';
+import { rooms } from './rooms.mjs';
+import { sourcesOf } from './sources.mjs';
+
+const store = join(import.meta.dirname, 'results.json');
+const page = join(import.meta.dirname, 'RESULTS.md');
+
+const read = () => (existsSync(store) ? JSON.parse(readFileSync(store, 'utf8')) : {});
+
+/** Takes over the files of a run; those that it did not touch keep what an earlier one found. */
+export function keepResults(report) {
+  const found = read();
+  for (const [file, { source, mutants }] of Object.entries(report.files)) found[file] = fileResult(source, mutants);
+  const sorted = Object.fromEntries(Object.entries(found).sort(([a], [b]) => (a < b ? -1 : 1)));
+  writeFileSync(store, `${JSON.stringify(sorted, null, 1)}\n`);
+}
+
+function fileResult(source, mutants) {
+  const lines = source.split('\n');
+  const count = (...statuses) => mutants.filter(({ status }) => statuses.includes(status)).length;
+  const alive = mutants
+    .filter(({ status }) => status === 'Survived' || status === 'NoCoverage')
+    .map(({ location: { start, end }, replacement }) => {
+      const line = lines[start.line - 1];
+      const whole = start.line === end.line;
+      return {
+        line: line.trim(),
+        from: whole ? line.slice(start.column - 1, end.column - 1) : `${line.slice(start.column - 1)} ...`,
+        to: replacement.replace(/\s+/g, ' '),
+      };
+    });
+  return { killed: count('Killed', 'RuntimeError'), endless: count('Timeout'), untested: count('NoCoverage'), alive };
+}
+
+const reasonFor = (file, { line, from, to }) =>
+  equivalent.find(
+    (one) =>
+      one.file === file &&
+      one.line === line &&
+      (one.from === undefined || one.from === from) &&
+      (one.to === undefined || one.to === to),
+  )?.because;
+
+function tallyOf(results) {
+  const sum = { changes: 0, noticed: 0, endless: 0, explained: 0, left: 0, untested: 0 };
+  for (const [file, { killed, endless, untested, alive }] of results) {
+    sum.noticed += killed + endless;
+    sum.endless += endless;
+    sum.untested += untested;
+    sum.changes += killed + endless + alive.length;
+    for (const one of alive) sum[reasonFor(file, one) === undefined ? 'left' : 'explained']++;
+  }
+  return sum;
+}
+
+const percent = (part, whole) => (whole === 0 ? '–' : `${((100 * part) / whole).toFixed(1)} %`);
+const code = (text) => `\`${text.replaceAll('|', '\\|').replaceAll('`', "'")}\``;
+
+function roomRows(room, found) {
+  const all = sourcesOf(room);
+  const run = all.filter((file) => file in found);
+  const { changes, noticed, endless, explained, left } = tallyOf(run.map((file) => [file, found[file]]));
+  return `| ${[room, `${run.length} of ${all.length}`, changes, noticed, endless, explained, left, percent(noticed, changes), percent(noticed, changes - explained)].join(' | ')} |`;
+}
+
+function fileRows(room, found) {
+  const run = sourcesOf(room).filter((file) => file in found);
+  if (run.length === 0) return `### ${room}\n\nNot run.\n`;
+  const rows = run.map((file) => {
+    const { changes, noticed, explained, left, untested } = tallyOf([[file, found[file]]]);
+    return `| ${[file.replace(/^packages\/[^/]+\/src\//, ''), changes, noticed, explained, left, untested, percent(noticed, changes)].join(' | ')} |`;
+  });
+  const missing = sourcesOf(room)
+    .filter((file) => !(file in found))
+    .map((file) => file.replace(/^packages\/[^/]+\/src\//, ''));
+  return `### ${room}
+
+| file | changes | noticed | explained | left | of these run by no test | score |
+| --- | ---: | ---: | ---: | ---: | ---: | ---: |
+${rows.join('\n')}
+${missing.length === 0 ? '' : `\nNot run: ${missing.join(', ')}.\n`}`;
+}
+
+function leftRows(room, found) {
+  const rows = sourcesOf(room)
+    .filter((file) => file in found)
+    .flatMap((file) =>
+      found[file].alive
+        .filter((one) => reasonFor(file, one) === undefined)
+        .map(
+          ({ from, to }) =>
+            `| ${file.replace(/^packages\//, '').replace('/src/', '/')} | ${code(from)} | ${code(to)} |`,
+        ),
+    );
+  return rows.length === 0 ? '' : `### ${room}\n\n| file | from | to |\n| --- | --- | --- |\n${rows.join('\n')}\n`;
+}
+
+/** Explanations of changes that no run has left alive: the line is gone, or a test kills it after all. */
+function staleExplanations(found) {
+  return equivalent.filter(
+    ({ file, line, from, to }) =>
+      file in found &&
+      !found[file].alive.some(
+        (one) => one.line === line && (from === undefined || one.from === from) && (to === undefined || one.to === to),
+      ),
+  );
+}
+
+function explainedRows(found) {
+  const rows = Object.entries(found).flatMap(([file, { alive }]) =>
+    alive.flatMap((one) => {
+      const reason = reasonFor(file, one);
+      const short = file.replace(/^packages\//, '').replace('/src/', '/');
+      return reason === undefined ? [] : [`| ${short} | ${code(one.from)} | ${code(one.to)} | ${reason} |`];
+    }),
+  );
+  return `| file | from | to | why no test can tell |\n| --- | --- | --- | --- |\n${rows.join('\n')}`;
+}
+
+export function writePage() {
+  const found = read();
+  for (const { file, line } of staleExplanations(found)) console.warn(`explained, but not alive: ${file}: ${line}`);
+  const names = Object.keys(rooms);
+  writeFileSync(
+    page,
+    `# Changed sources that the tests notice
+
+Written by \`npm run mutate\`; README.md beside this page says how and what the words mean.
+
+| room | files run | changes | noticed | of these endless | explained | left | score | without the explained |
+| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |
+${names.map((room) => roomRows(room, found)).join('\n')}
+
+## Files
+
+${names.map((room) => fileRows(room, found)).join('\n')}
+## Left alive
+
+Changes that tests could notice and do not, or that nobody has thought through yet.
+
+${names
+  .map((room) => leftRows(room, found))
+  .filter((part) => part !== '')
+  .join('\n')}
+## Explained
+
+Changes that make no difference to a result, each with the reason.
+
+${explainedRows(found)}
+`,
+  );
+}

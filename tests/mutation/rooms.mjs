@@ -1,0 +1,28 @@
+// Which tests are held against each room's changes: its own, and those of the whole that try it against printed values or
+// a reckoning by hand. Left out is what starts programs or browsers, and what runs for more than some seconds.
+const published = (...names) => names.map((name) => `tests/published/${name}.test.ts`);
+const whole = (...names) => names.map((name) => `tests/${name}.test.ts`);
+const own = (room) => `packages/${room}/src/**/*.test.ts`;
+
+/** Room -> globs of tests. */
+export const rooms = {
+  tally: [own('tally')],
+  battery: [own('battery'), ...published('battery', 'hydrogen', 'wear')],
+  generator: [own('generator'), ...published('fuel')],
+  mounts: [own('mounts'), ...published('snow', 'plane')],
+  seasonal: [own('seasonal'), ...published('sequent-peak', 'life-cycle-cost')],
+  array: [own('array'), ...published('conductors', 'module')],
+  // Quick ones first: most changes end the run there.
+  year: [
+    ...['charging', 'current-limit', 'cabinet-heat', 'engine-moments', 'cold-bank', 'running-rules', 'balance'].map(
+      (name) => `packages/year/src/loop/${name}.test.ts`,
+    ),
+    'packages/year/src/{facts,prepare}/**/*.test.ts',
+  ],
+  study: [
+    own('study'),
+    '!packages/study/src/sweep/file.test.ts',
+    ...whole('common-years', 'outlook'),
+    ...published('hand-method', 'next-year'),
+  ],
+};

@@ -1,0 +1,73 @@
+// Changes the sources of a room one operator at a time and asks whether its tests notice:
+//   npm run mutate -- tally                    every file of a room
+//   npm run mutate -- year 'loop/*.ts'         some files of it
+//   npm run mutate                             writes RESULTS.md anew, runs nothing
+// Results of the files that were run go to results.json beside this file; RESULTS.md tells of all of them.
+import { mkdirSync, readFileSync } from 'node:fs';
+import { cpus, setPriority } from 'node:os';
+import { join, resolve } from 'node:path';
+import { parseArgs } from 'node:util';
+import { Stryker } from '@stryker-mutator/core';
+import { keepResults, writePage } from './results.mjs';
+import { rooms } from './rooms.mjs';
+
+const here = import.meta.dirname;
+const root = join(here, '../..');
+const { values, positionals } = parseArgs({
+  options: { threads: { type: 'string', default: '1' } },
+  allowPositionals: true,
+});
+const [room, ...files] = positionals;
+if (room !== undefined && !(room in rooms)) {
+  throw new Error(`there is no tested room "${room}"; there are ${Object.keys(rooms).join(', ')}`);
+}
+
+if (room !== undefined) {
+  const source = `packages/${room}/src`;
+  const report = join(here, '.work', `${room}.json`);
+  mkdirSync(join(here, '.work'), { recursive: true });
+  process.chdir(root);
+  process.env.MUTATION_ROOM = room;
+  // Tests run in a copy of the tree, from where `../shared` is somewhere else.
+  process.env.WINTERGAP_SHARED ??= resolve(root, '../shared');
+  // Other work on the machine goes first.
+  setPriority(15);
+  await new Stryker({
+    testRunner: 'vitest',
+    vitest: { configFile: 'tests/mutation/vitest.config.mjs', related: true },
+    plugins: ['@stryker-mutator/vitest-runner'],
+    mutate: [
+      ...(files.length === 0 ? ['**/*.ts'] : files).map((glob) => `${source}/${glob}`),
+      `!${source}/**/*.{test,bench,fixture}.ts`,
+      `!${source}/**/index.ts`,
+    ],
+    // Words are not physics: a text that changed is left to those who read it.
+    mutator: { excludedMutations: ['StringLiteral', 'Regex'] },
+    coverageAnalysis: 'perTest',
+    concurrency: Math.min(Number(values.threads), cpus().length),
+    timeoutMS: 10_000,
+    timeoutFactor: 3,
+    dryRunTimeoutMinutes: 20,
+    incremental: true,
+    incrementalFile: join(here, '.work', `${room}.incremental.json`),
+    reporters: ['json', 'progress-append-only'],
+    jsonReporter: { fileName: report },
+    tempDirName: '.stryker-tmp',
+    ignorePatterns: [
+      '**/dist',
+      '**/bundle',
+      '**/*.tsbuildinfo',
+      'docs/_site',
+      'release',
+      'tests/mutation/.work',
+      '.ci',
+    ],
+    allowEmpty: false,
+    allowConsoleColors: false,
+    // The compiler here has no parser to call; configurations are right as they stand, for the copy is a whole tree.
+    tsconfigFile: 'none',
+    disableTypeChecks: false,
+  }).runMutationTest();
+  keepResults(JSON.parse(readFileSync(report, 'utf8')));
+}
+writePage();
