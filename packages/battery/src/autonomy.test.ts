@@ -43,3 +43,19 @@ test('a question without sense is refused', () => {
   expect(() => autonomyDays(bank, { ...load, tempC: Number.NaN })).toThrow(RangeError);
   expect(() => autonomyDays(bank, { ...load, fromState: 2 })).toThrow(RangeError);
 });
+
+test('a bank below its floor has no days, and nor has one at the floor that nothing draws on', () => {
+  expect(autonomyDays(bank, { ...load, fromState: 0.4, floor: 0.5 })).toBe(0);
+  const tight = createBank({ chemistry: 'agm', voltageV: 12, capacityAh: 100, atRateH: 20, selfDischargePerMonth: 0 });
+  expect(autonomyDays(tight, { averageLoadW: 0, tempC: 25, fromState: 0.5 })).toBe(0);
+});
+
+test('what cold hides from a heavy load is not counted, however deep the floor', () => {
+  const cold = { averageLoadW: 900, tempC: -25 };
+  // 900 W at some 23 V are 39 A.
+  const empty = bank.reachableEmpty(-25, 900 / 23);
+  expect(empty).toBeGreaterThan(0.15);
+  const toEmpty = autonomyDays(bank, { ...cold, floor: empty });
+  expect(autonomyDays(bank, { ...cold, floor: 0 })).toBeGreaterThan(0.97 * toEmpty);
+  expect(autonomyDays(bank, { ...cold, floor: 0 })).toBeLessThan(1.03 * toEmpty);
+});

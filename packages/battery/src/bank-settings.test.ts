@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { type BankSettings, resolveBank } from './bank-settings.js';
+import { createBank } from './create-bank.js';
 
 const flooded: BankSettings = { chemistry: 'flooded-lead-acid', voltageV: 24, capacityAh: 1000, atRateH: 20 };
 
@@ -43,4 +44,66 @@ test.each<[Partial<BankSettings>, RegExp]>([
   [{ chemistry: 'nickel-iron' as never }, /chemistry must be one of flooded-lead-acid/],
 ])('%o is refused', (change, message) => {
   expect(() => resolveBank({ ...flooded, ...change } as BankSettings)).toThrow(message);
+});
+
+const agm: BankSettings = { ...flooded, chemistry: 'agm' };
+
+test('the limits of set voltages themselves are allowed, and float may be as high as absorption', () => {
+  expect(resolveBank({ ...flooded, floatV: 2.1, absorptionV: 2.8 })).toMatchObject({
+    floatCellV: 2.1,
+    absorptionCellV: 2.8,
+  });
+  expect(resolveBank({ ...flooded, floatV: 2.4, absorptionV: 2.4 }).floatCellV).toBe(2.4);
+  expect(() => resolveBank({ ...flooded, floatV: 2.09 })).toThrow(/floatV must be 2.1 to 2.8/);
+  // From 4 V on it is the bank's: 4 V of two cells are 2 V each.
+  expect(resolveBank({ ...flooded, voltageV: 4, cutoffV: 4 }).cutoffCellV).toBe(2);
+});
+
+test('vented cells are equalised above absorption, sealed ones not', () => {
+  expect(resolveBank(flooded).equaliseCellV).toBe(2.58);
+  expect(resolveBank({ ...flooded, absorptionV: 2.7 }).equaliseCellV).toBe(2.7);
+  expect(resolveBank({ ...agm, absorptionV: 2.3 }).equaliseCellV).toBe(2.3);
+  expect(resolveBank({ ...agm, absorptionV: 2.4 }).equaliseCellV).toBe(2.4);
+});
+
+test('what is said goes before what is usual', () => {
+  expect(resolveBank(flooded).absorptionHours).toBe(3);
+  expect(resolveBank({ ...flooded, absorptionHours: 5 }).absorptionHours).toBe(5);
+  const lithium = { chemistry: 'lithium-iron-phosphate', voltageV: 12.8, capacityAh: 100, atRateH: 5 } as const;
+  expect(resolveBank({ ...lithium, absorptionV: 3.45 }).absorptionCellV).toBe(3.45);
+  expect(() => resolveBank({ ...lithium, absorptionV: 3.8 })).toThrow(/3.2 to 3.7 V per cell/);
+  // A key of lead-acid says nothing to lithium.
+  expect(resolveBank({ ...lithium, equaliseV: 2 } as BankSettings).equaliseCellV).toBe(3.55);
+});
+
+test.each(['flooded-lead-acid', 'agm', 'gel', 'lithium-iron-phosphate'] as const)(
+  'a bank of %s needs no more than its label',
+  (chemistry) => {
+    const bank = createBank({
+      chemistry,
+      voltageV: chemistry === 'lithium-iron-phosphate' ? 25.6 : 24,
+      capacityAh: 500,
+      atRateH: 10,
+    });
+    const { cyclesByDepth, compensationVPerCellK, floor } = bank.settings;
+    expect(cyclesByDepth.length).toBeGreaterThan(2);
+    expect(floor).toBeGreaterThan(0);
+    const isLithium = chemistry === 'lithium-iron-phosphate';
+    // Set voltages of lead-acid fall by 3 to 5 mV per cell and kelvin; lithium is charged by one voltage.
+    if (isLithium) expect(compensationVPerCellK).toBe(0);
+    else
+      expect(bank.setVoltage(0, 15) - bank.setVoltage(0, 25)).toBeCloseTo(
+        12 * 10 * (chemistry === 'flooded-lead-acid' ? 0.005 : 0.004),
+        9,
+      );
+    // Lead-acid sulphates when it is seldom full, and IEEE 1013 sizes it; lithium bends at both ends of its charge.
+    expect(bank.traits).toMatchObject({ sulphates: !isLithium, leadAcidSizing: !isLithium, bendsAtEnds: isLithium });
+  },
+);
+
+// Doubling per 10 K from 4 % in 730 h at 25 degC: at 60 degC 2^3.5 times as much.
+test('self-discharge is known up to 60 degC', () => {
+  const bank = createBank(flooded);
+  expect(bank.selfDischargePerHour(60)).toBeCloseTo((0.04 / 730) * 2 ** 3.5, 9);
+  expect(bank.selfDischargePerHour(59)).toBeCloseTo((0.04 / 730) * 2 ** 3.4, 9);
 });

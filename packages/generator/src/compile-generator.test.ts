@@ -14,6 +14,8 @@ const petrolSet: GeneratorSettings = {
   accepted: { hours: [[8, 20]] },
 };
 
+const voltageRule = { kind: 'voltage', belowV: 23.4, forMin: 15 } as const;
+
 const hoursWith = (mask: Uint8Array) => Array.from(mask.subarray(0, 24).keys()).filter((h) => mask[h] === 1);
 
 test('the engine is started and kept running within accepted hours only', () => {
@@ -99,6 +101,18 @@ describe('settings that are refused', () => {
     ['more fuel at idle than at full', { fuel: { kind: 'petrol', atFullLPerH: 1, idleLPerH: 2 } }, 'atFullLPerH'],
     ['a retry without a wait', { startFailure: { chance: 0.5, seed: 1, retryAfterH: 0 } }, 'retryAfterH'],
     ['not a number', { minimumRunH: Number.NaN }, 'minimumRunH must be 0 to 168, got NaN'],
+    ['a bus that takes nearly all', { output: { bus: 'dc', powerW: 1000, efficiency: 0.05 } }, 'output.efficiency'],
+    [
+      'a stop at the start, whatever the voltage says',
+      { start: [{ kind: 'charge', below: 0.8 }, voltageRule] },
+      'stop above must be higher than start below 0.8',
+    ],
+    ['a voltage of nothing', { start: [{ ...voltageRule, belowV: 0 }] }, 'start belowV'],
+    ['a time that ran backward', { start: [{ ...voltageRule, forMin: -1 }] }, 'start forMin'],
+    ['two voltages', { start: [voltageRule, { ...voltageRule, belowV: 23 }] }, 'one voltage rule at most'],
+    ['an hour before the day', { start: [{ kind: 'hand', below: 0.4, looksAt: [-1] }] }, 'got -1'],
+    ['half an hour of day', { start: [{ kind: 'hand', below: 0.4, looksAt: [7.5] }] }, 'got 7.5'],
+    ['an engine of thin air', { derating: { kind: 'linear', freeM: 0, perM: 2, freeC: 25, perK: 0 } }, 'derating.perM'],
     ['an hour of day that does not exist', { start: [{ kind: 'hand', below: 0.4, looksAt: [24] }] }, 'got 24'],
   ])('%s', (_, change, message) => {
     expect(() => compileGenerator({ ...petrolSet, ...change }, place)).toThrow(RangeError);
@@ -107,6 +121,42 @@ describe('settings that are refused', () => {
 
   test('a dull-tomorrow rule without days of sun', () => {
     const start = [{ kind: 'dull-tomorrow', below: 0.6, dullBelowWhM2: 1000, honesty: 'perfect' }] as const;
-    expect(() => compileGenerator({ ...petrolSet, start }, place)).toThrow(TypeError);
+    expect(() => compileGenerator({ ...petrolSet, start }, place)).toThrow(
+      new TypeError('a dull-tomorrow start rule needs dailySunWhM2'),
+    );
   });
+});
+
+test('minutes and days become the hours that the loop counts in, and are nothing where nothing is said', () => {
+  const habits = { warmUpMin: 6, coolDownMin: 3, minimumRunH: 2, fullEveryDays: 14 };
+  const generator = compileGenerator({ ...petrolSet, ...habits, exercise: { everyDays: 30, minutes: 15 } }, place);
+  expect(generator).toMatchObject({ warmUpH: 0.1, coolDownH: 0.05, minimumRunH: 2, fullEveryDays: 14 });
+  expect(generator).toMatchObject({ exerciseH: 0.25, exerciseEveryH: 720 });
+  const bare = compileGenerator(petrolSet, place);
+  expect(bare).toMatchObject({ warmUpH: 0, coolDownH: 0, minimumRunH: 0, fullEveryDays: 0, exerciseEveryH: 0 });
+  expect(bare.startFailure.chance).toBe(0);
+  expect(bare.retryAfterH).toBeGreaterThan(0);
+  expect(bare.stopAtBulkEnd).toBe(false);
+});
+
+// A diesel is underloaded below 30 % of its nameplate, at the bus less what is lost on the way: 0.3 x 3000 x 0.9.
+test('a diesel has a minimum load, a petrol engine only one that is named', () => {
+  const diesel: GeneratorSettings = {
+    ...petrolSet,
+    fuel: { kind: 'diesel', atFullLPerH: 1.2, idleLPerH: 0.3 },
+    output: { bus: 'dc', powerW: 3000, efficiency: 0.9 },
+  };
+  expect(compileGenerator(diesel, place).minimumLoadW).toBeCloseTo(810, 9);
+  expect(compileGenerator(petrolSet, place).minimumLoadW).toBe(0);
+  expect(compileGenerator({ ...petrolSet, minimumLoad: 0.2 }, place).minimumLoadW).toBeCloseTo(600, 9);
+});
+
+test('a start that fails by chance is handed on with its wait', () => {
+  const startFailure = { chance: 0.1, seed: -3, retryAfterH: 0.5 };
+  const generator = compileGenerator({ ...petrolSet, startFailure }, place);
+  expect(generator.startFailure).toEqual(startFailure);
+  expect(generator.retryAfterH).toBe(0.5);
+  expect(() => compileGenerator({ ...petrolSet, startFailure: { ...startFailure, seed: 1.5 } }, place)).toThrow(
+    'startFailure.seed must be a whole number, got 1.5',
+  );
 });

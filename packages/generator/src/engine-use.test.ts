@@ -57,3 +57,18 @@ test('a diesel that idles along is told of, by hours and share; a petrol engine 
   expect(wetRunningCaution({ hours: 10, share: 0.1 }, 'diesel')).toBeNull();
   expect(underload(outputWh, new Float64Array(8760), generator).share).toBe(0);
 });
+
+test('upkeep that is due all the time is refused', () => {
+  expect(() => engineUse(1, 1, 1, { ...settings, oil: { everyH: 0, cost: 25 } })).toThrow('oil.everyH');
+  expect(() => engineUse(1, 1, 1, { ...settings, overhaul: { everyH: 0, cost: 1 } })).toThrow('overhaul.everyH');
+});
+
+test('the minimum load itself is enough, and a fifth of the time below it is borne', () => {
+  const generator = compileGenerator(settings, { elevationM: 0, airC: new Float64Array(8760) });
+  const hours = (wh: number) =>
+    underload(new Float64Array(8760).fill(wh), new Float64Array(8760).fill(1), generator).hours;
+  expect(hours(1800)).toBe(0);
+  expect(hours(1799)).toBe(8760);
+  expect(wetRunningCaution({ hours: 20, share: 0.2 }, 'diesel')).toBeNull();
+  expect(wetRunningCaution({ hours: 21, share: 0.21 }, 'diesel')).not.toBeNull();
+});

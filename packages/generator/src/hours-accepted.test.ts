@@ -65,4 +65,10 @@ describe('exercise runs', () => {
     const mask = exerciseMask({ everyDays: 7, minutes: 15 }, acceptedMask({ months: [1] }, 0));
     expect(count(mask)).toBe(4);
   });
+
+  test('are on whole days at whole hours', () => {
+    const accepted = acceptedMask({}, 0);
+    expect(() => exerciseMask({ everyDays: 7.5, minutes: 15 }, accepted)).toThrow('got 7.5 and 10');
+    expect(() => exerciseMask({ everyDays: 7, minutes: 15, atHour: 8.5 }, accepted)).toThrow('got 7 and 8.5');
+  });
 });

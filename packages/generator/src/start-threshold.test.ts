@@ -43,6 +43,19 @@ describe('tomorrow', () => {
     );
   });
 
+  test('a day of just the light that is asked for is not dull', () => {
+    const mask = lookAheadMask({ dailySunWhM2: sunWithDull(100), dullBelowWhM2: 300, honesty: 'perfect' });
+    expect(daysOf(mask)).toEqual([]);
+    expect(daysOf(lookAheadMask({ dailySunWhM2: sunWithDull(100), dullBelowWhM2: 301, honesty: 'perfect' }))).toEqual([
+      99,
+    ]);
+  });
+
+  test('a day without a number is refused', () => {
+    const dailySunWhM2 = sunWithDull().fill(Number.NaN, 364);
+    expect(() => lookAheadMask({ dailySunWhM2, dullBelowWhM2: 1000, honesty: 'perfect' })).toThrow('day 364');
+  });
+
   test('a year of another length is refused', () => {
     const dailySunWhM2 = new Float64Array(366);
     expect(() => lookAheadMask({ dailySunWhM2, dullBelowWhM2: 1000, honesty: 'perfect' })).toThrow('365 days, got 366');
@@ -69,6 +82,12 @@ describe('the state of charge that starts the engine', () => {
     const threshold = startThresholdYear([{ kind: 'charge', below: 0.4 }], allowed);
     expect(threshold[11]).toBe(0);
     expect(threshold[12]).toBe(0.4);
+  });
+
+  test('needs the accepted hours of a whole year', () => {
+    expect(() => startThresholdYear([{ kind: 'charge', below: 0.4 }], new Uint8Array(24))).toThrow(
+      '8760 hours, got 24',
+    );
   });
 
   test('is zero all year when only the voltage starts the engine', () => {

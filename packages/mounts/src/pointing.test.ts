@@ -36,6 +36,13 @@ test('a pole faces the azimuth of the sun within its turn and stops at its ends'
   expect(stopped).toBeGreaterThan(100);
 });
 
+// Somebody turns the pole at the date, not with the sun: the last night of a season is spent at its tilt.
+test('the tilt of a pole changes at midnight of its date', () => {
+  const { tiltDeg } = pointing(pole, sun);
+  expect([tiltDeg[90 * 96 - 1], tiltDeg[90 * 96]]).toEqual([68, 35]);
+  expect([tiltDeg[273 * 96 - 1], tiltDeg[273 * 96]]).toEqual([35, 68]);
+});
+
 test('a pole turns back after sunset to where it meets the sun in the morning', () => {
   const { azimuthDeg } = pointing(pole, sun);
   for (const day of [10, 100, 200]) {

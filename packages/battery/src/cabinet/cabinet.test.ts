@@ -39,3 +39,20 @@ test('an impossible cabinet is refused with its value', () => {
   expect(() => checkCabinet({ insulationWPerK: 1, heatCapacityWhPerK: 0 })).toThrow(RangeError);
   expect(() => checkCabinet({ insulationWPerK: Number.NaN, heatCapacityWhPerK: 1 })).toThrow(RangeError);
 });
+
+// By hand: to hold 5 degC, 1.2 W/K to -25 degC take 36 W; the room at 18 degC brings 0.5 x 13 = 6.5 W, the bank 2 W.
+test('beside a warm room the thermostat gives what the room does not', () => {
+  const both: Cabinet = { ...box, ventilationWPerK: 0.3, sharedRoom: { roomC: 18, WPerK: 0.5 } };
+  expect(heaterPower(5, -25, 2, 1, both, { powerW: 60, keepAboveC: 5 })).toBeCloseTo(27.5, 9);
+});
+
+test('the limits of a cabinet themselves are allowed, what lies beyond is refused', () => {
+  const room = { roomC: 18, WPerK: 0.5 };
+  const edge: Cabinet = { insulationWPerK: 0, heatCapacityWhPerK: 0.01, ventilationWPerK: 0 };
+  expect(() => checkCabinet({ ...edge, sharedRoom: room })).not.toThrow();
+  expect(() => checkCabinet({ ...edge, sharedRoom: { roomC: -60, WPerK: 0 } })).not.toThrow();
+  expect(() => checkCabinet({ ...edge, sharedRoom: { roomC: -61, WPerK: 0 } })).toThrow(/roomC .* -61/);
+  expect(() => checkCabinet({ ...edge, sharedRoom: { ...room, WPerK: -1 } })).toThrow(/sharedRoom.WPerK .* -1/);
+  expect(() => checkCabinet({ ...edge, ventilationWPerK: -0.1 })).toThrow(/ventilationWPerK .* -0.1/);
+  expect(() => checkCabinet({ ...edge, insulationWPerK: 1e6 })).toThrow(/insulationWPerK/);
+});

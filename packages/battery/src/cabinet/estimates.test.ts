@@ -25,3 +25,20 @@ test('sizes that cannot be are refused', () => {
   expect(() => insulationFrom({ areaM2: 1, thicknessM: -0.05 })).toThrow(RangeError);
   expect(() => heatCapacityFrom('agm', Number.NaN)).toThrow(RangeError);
 });
+
+// 24 kWh at 35 Wh/kg are 686 kg, at 0.26 Wh/(kg K) 178 Wh/K.
+test('a bank of 24 kWh weighs some 700 kg and takes 178 Wh to warm by a kelvin', () => {
+  expect(heatCapacityFrom('agm', 24_000)).toBeCloseTo(178.3, 1);
+});
+
+test('each size is refused at its own limit', () => {
+  const box = { areaM2: 6, thicknessM: 0.05, conductivity: 0.03 };
+  expect(() => insulationFrom({ ...box, areaM2: 1e4 })).toThrow(/areaM2/);
+  expect(() => insulationFrom({ ...box, thicknessM: 10 })).toThrow(/thicknessM/);
+  for (const conductivity of [0, -1, 500]) {
+    expect(() => insulationFrom({ ...box, conductivity })).toThrow(/conductivity/);
+  }
+  // A steel wall is no box of foam, but a wall.
+  expect(insulationFrom({ ...box, conductivity: 50 })).toBeCloseTo(6 / (0.17 + 0.001), 9);
+  for (const energyWh of [0, -1, 1e10]) expect(() => heatCapacityFrom('agm', energyWh)).toThrow(/energyWh/);
+});

@@ -60,3 +60,34 @@ test('capacity after years is 80 % when the life is used up, and stays above not
 test('series of different length are refused', () => {
   expect(() => wearOfYear(new Float64Array(10), new Float64Array(9), settings)).toThrow(/10 and 9/);
 });
+
+// Straight lines in log-log pass through the geometric means of neighbours: (0.2 x 0.5)^0.5 and (3000 x 1200)^0.5. The first
+// line has slope -1 (0.2 x 3000 = 0.5 x 1200 = 600), the last log(7/12) / log(8/5) = -1.1468.
+test('between and beyond the points of a table cycles follow its lines', () => {
+  expect(cyclesAtDepth(Math.sqrt(0.1), table)).toBeCloseTo(Math.sqrt(3000 * 1200), 8);
+  expect(cyclesAtDepth(Math.sqrt(0.4), table)).toBeCloseTo(Math.sqrt(1200 * 700), 8);
+  expect(cyclesAtDepth(0.1, table)).toBeCloseTo(6000, 8);
+  expect(cyclesAtDepth(1, table)).toBeCloseTo(700 * 1.25 ** -1.1468, 1);
+});
+
+test('a table is as good with two points, and none without ever fewer cycles at ever greater depth', () => {
+  const [first, second] = [
+    { depth: 0.2, cycles: 3000 },
+    { depth: 0.5, cycles: 1200 },
+  ];
+  expect(() => checkCycleTable([first!, second!])).not.toThrow();
+  for (const change of [{ depth: 0.2 }, { depth: 0.1 }, { cycles: 3000 }, { cycles: 3100 }]) {
+    expect(() => checkCycleTable([first!, { ...second!, ...change }])).toThrow(/from shallow to deep/);
+  }
+});
+
+test('half a year uses half the calendar life of a year, and lasts as many years', () => {
+  const halfYear = wearOfYear(new Float64Array(4380).fill(0.8), new Float64Array(4380).fill(25), settings);
+  expect(halfYear.calendarLifeUsed).toBeCloseTo(0.05, 12);
+  expect(halfYear.yearsTo80).toBeCloseTo(10, 9);
+});
+
+test('two hours are the shortest series', () => {
+  expect(wearOfYear(Float64Array.of(1, 0.5), Float64Array.of(25, 25), settings).equivalentFullCycles).toBe(0.5);
+  expect(() => wearOfYear(Float64Array.of(1), Float64Array.of(25), settings)).toThrow(/2 or more, got 1 and 1/);
+});
