@@ -1,3 +1,3 @@
-export const rooms: string[];
-export function apiPage(room: string): string;
-export function pagePath(room: string): string;
+export const modules: string[];
+export function apiPages(): Map<string, string>;
+export function pagePath(module: string): string;

@@ -67,6 +67,8 @@ const running = {
 /** What is needed to build and test only; none of it is in what is installed. */
 const building = {
   '@11ty/eleventy': 'the site of these docs from Markdown: small, links that work from disk',
+  '@microsoft/api-extractor':
+    'what each package exports, for `docs/api`; it brings the TypeScript that it calls (6.0.3), for the one used here can only be run',
   '@biomejs/biome': 'form of the code: one tool in place of two',
   '@stryker-mutator/core': 'changes the sources one operator at a time (`npm run mutate`); 10 needs Node.js 22',
   '@stryker-mutator/vitest-runner': 'tries those changes with the tests that run them',
@@ -82,6 +84,13 @@ const building = {
   typescript: 'types, and the build of the packages',
   vitest: 'runs the tests',
   'yaml-language-server': 'the schema for editors, tried in the server that editors run',
+};
+
+/** What the reference of the library is made with, in a package of its own. */
+const reference = {
+  typedoc: 'the reference of the library, from types and doc comments',
+  'typedoc-plugin-missing-exports': 'types that exports name without being exported, in that reference',
+  typescript: 'the compiler that TypeDoc calls; nothing is built with it',
 };
 
 const manifest = (folder) => JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
@@ -152,6 +161,8 @@ const rows = Object.entries(running).map(([name, [reason, other]]) => {
   return `| \`${name}\` ${version} | ${usedBy(name)} | ${reason} | ${kB(installed)} | ${kB(inBundle(needs))} | ${start} ms | ${other} |`;
 });
 
+const buildingRow = ([name, reason], from) => `| \`${name}\` ${manifest(folderOf(name, from)).version} | ${reason} |`;
+
 const licences = new Map();
 for (const folder of librariesIn(metafile)) {
   const { name, version, license = 'BSD-2-Clause' } = manifest(join(root, folder));
@@ -181,13 +192,15 @@ ${rows.join('\n')}
 | library | for |
 | --- | --- |
 ${Object.entries(building)
-  .map(([name, reason]) => `| \`${name}\` ${manifest(folderOf(name, root)).version} | ${reason} |`)
+  .map((row) => buildingRow(row, root))
+  .join('\n')}
+${Object.entries(reference)
+  .map((row) => buildingRow(row, join(root, 'docs/reference')))
   .join('\n')}
 
 ## Considered and left out
 
-- API Extractor (\`@microsoft/api-extractor\` 7.60.1) for \`docs/api\`: it brings a TypeScript of its own (6.0.3), as the one used
-  here (7) can only be run, not called; the declarations are plain enough for a script of a page, \`docs/api.mjs\`.
+- TypeDoc's Markdown for the site of the docs: its own pages have a search and open from disk as well.
 - A library for shell completion: the shells ask the program itself (\`packages/cli/src/completion\`), which knows the site.
 - A document of our own in place of \`linkedom\`: the chart library asks for much of one, and only pages wait for it.
 

@@ -27,10 +27,13 @@ export default function configure(config) {
       .replace(/href="(\.\.\/)+VALIDATION\.md"/g, 'href="validation.html"')
       .replace(/href="((?:\.\.\/)*)\.\.\/examples\/places\/README\.md"/g, 'href="$1places.html"')
       .replace(/href="tests\/(twin|bound)\/README\.md"/g, 'href="$1.html"')
+      .replace(/href="reference\/README\.md"/g, 'href="reference/index.html"')
       .replace(/href="(?!https?:|#)([^"#]*?)\.md(#[^"]*)?"/g, (_, path, anchor = '') => `href="${path}.html${anchor}"`),
   );
   config.addJavaScriptFunction('style', () => style);
   config.addJavaScriptFunction('upFrom', upFrom);
+  // Written by TypeDoc, beside.
+  config.ignores.add('docs/reference');
   config.addTemplate('validation.md', readFileSync(new URL('../VALIDATION.md', import.meta.url), 'utf8'));
   config.addTemplate('twin.md', readFileSync(new URL('../tests/twin/README.md', import.meta.url), 'utf8'));
   config.addTemplate('bound.md', readFileSync(new URL('../tests/bound/README.md', import.meta.url), 'utf8'));

@@ -11,7 +11,8 @@ import { licencesOf } from './third-party.mjs';
 const folder = join(root, 'release');
 rmSync(folder, { recursive: true, force: true });
 mkdirSync(folder);
-execFileSync('npm', ['pack', '--workspaces', '--silent', '--pack-destination', folder], {
+const packages = readdirSync(join(root, 'packages')).map((name) => `--workspace=packages/${name}`);
+execFileSync('npm', ['pack', ...packages, '--silent', '--pack-destination', folder], {
   cwd: root,
   stdio: 'inherit',
 });

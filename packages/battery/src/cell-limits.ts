@@ -41,6 +41,7 @@ const limitsOfKind: Readonly<Record<CellKind, CellLimits>> = {
   },
 };
 
+/** The limits of a chemistry's kind of cell. */
 export const cellLimitsOf = (chemistry: Chemistry): CellLimits =>
   limitsOfKind[chemistryDefaults[chemistry].traits.kind];
 

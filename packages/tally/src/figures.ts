@@ -116,6 +116,7 @@ export function bankFigures(ledger: Ledger): {
   };
 }
 
+/** The least of the values; infinity of none. */
 export function smallest(values: Float64Array): number {
   let least = Number.POSITIVE_INFINITY;
   for (let h = 0; h < values.length; h++) least = Math.min(least, values[h]!);

@@ -64,6 +64,7 @@ export type Ledger = Record<EnergyColumn, Float64Array> & {
   daysSinceFull: Float64Array;
 };
 
+/** Columns beside the energies that an hour moves: what the bank holds, how warm it is, the engine, counts. */
 const stateColumns = [
   'bankStoredWh',
   'stateOfCharge',

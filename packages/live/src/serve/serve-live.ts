@@ -12,6 +12,7 @@ const mostBytes = 2e6;
 export interface LiveServer {
   /** What to open in a browser; the token in it lets nobody else in. */
   address: string;
+  /** Ends the server, and the connections that are open. */
   close(): Promise<void>;
 }
 

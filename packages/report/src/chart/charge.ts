@@ -14,6 +14,7 @@ export interface DailyCharge {
   engineH: number[];
 }
 
+/** The bank and the engine of each day of a year. */
 export const dailyCharge = (
   ledger: Pick<Ledger, 'lowestStateOfCharge' | 'stateOfCharge' | 'generatorH'>,
 ): DailyCharge => ({

@@ -13,8 +13,9 @@ export interface Chart {
 /** @param label what the chart shows, in one sentence */
 export const chartOf = (label: string, options: Plot.PlotOptions): Chart => ({ label, options });
 
-/** Units of a drawing across: a phone in the hand, or a column of text on a screen or on paper. */
+/** Units of a drawing across for a phone in the hand. */
 export const narrowWidth = 340;
+/** Units of a drawing across for a column of text on a screen or on paper. */
 export const wideWidth = 760;
 
 /**

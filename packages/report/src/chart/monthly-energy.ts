@@ -13,6 +13,7 @@ export interface MonthlyEnergy {
   load: number[];
 }
 
+/** What a year's ledger holds of each month. */
 export function monthlyEnergy(ledger: Ledger): MonthlyEnergy {
   const kWh = (...columns: Float64Array[]) => {
     const sums = columns.map(monthlySums);

@@ -6,6 +6,7 @@ const litresPerGallon = 3.785411784;
 /** `L` or `gal`, for the head of a column. */
 export const volumeUnit = (units: UnitSystem): string => (units === 'us' ? 'gal' : 'L');
 
+/** Litres in the unit shown, for columns. */
 export const inVolumeUnit = (litres: number, units: UnitSystem): number =>
   units === 'us' ? litres / litresPerGallon : litres;
 
@@ -19,6 +20,7 @@ export const temperatureUnit = (units: UnitSystem): string => (units === 'us' ? 
 export const inTemperatureUnit = (celsius: number, units: UnitSystem): number =>
   units === 'us' ? celsius * 1.8 + 32 : celsius;
 
+/** `-12 degC` or `10 degF`, whole degrees. */
 export const temperatureText = (celsius: number, units: UnitSystem): string =>
   `${figure(inTemperatureUnit(celsius, units), 0)} ${temperatureUnit(units)}`;
 

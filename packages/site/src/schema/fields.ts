@@ -75,6 +75,7 @@ export function wholeNumber(min: number, max: number, what: string) {
   return withFacts(field, { kind: 'number', min, max, whole: true });
 }
 
+/** A tilt, degrees from horizontal. */
 export const tilt = number(0, 90, 'a tilt in degrees from horizontal');
 const azimuthDeg = number(0, 360, 'an azimuth in degrees clockwise from north (south is 180)');
 

@@ -7,6 +7,7 @@ export const mostCommonYears = 100;
 export interface Growing<Run extends { designs: readonly DesignYears[] }> {
   /** Runs the years that are missing up to `count`. */
   reach(count: number): Promise<void>;
+  /** The designs over the years that were run. */
   soFar(): Run;
 }
 

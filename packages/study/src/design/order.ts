@@ -20,6 +20,7 @@ export interface Positions {
   to: number;
 }
 
+/** All designs of a sweep, on one machine. */
 export const wholeSweep: SweepPart = { index: 1, of: 1 };
 
 /** Designs that are run. */

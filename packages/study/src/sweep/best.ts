@@ -44,6 +44,7 @@ export class BestDesigns {
     this.keep = keep;
   }
 
+  /** Takes a row in; rows may come in any order. */
   add(row: SweepRow): void {
     this.#designs++;
     const { results } = row;
@@ -70,6 +71,7 @@ export class BestDesigns {
     if (best.length > this.keep) best.pop();
   }
 
+  /** What the rows come to that were added. */
   summary(): SweepSummary {
     return {
       designs: this.#designs,

@@ -12,7 +12,9 @@ import type { SweepRow } from './row.js';
 export interface SweepFile {
   /** Rows that were there already. */
   done: number;
+  /** Writes rows behind those that are there. */
   append(rows: readonly SweepRow[]): void;
+  /** Has the disk keep what was written, and lets other runs write. */
   close(): void;
 }
 

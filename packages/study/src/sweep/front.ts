@@ -24,6 +24,7 @@ interface Place {
 export class DesignFront {
   #places: Place[] = [];
 
+  /** Keeps a design unless one that is kept is no worse in anything and better in something; drops those it so beats. */
   add(row: RunRow): void {
     const { results } = row;
     const place: Place = {

@@ -3,6 +3,7 @@ import { energyByMonth } from '@wintergap/tally';
 import type { BareYear } from '@wintergap/year';
 import { yearFigures } from '../year-figures.js';
 
+/** The columns of a design's results. */
 const resultNames = [
   'generatorHours',
   'starts',

@@ -22,7 +22,11 @@ export interface YearLine {
   notices: Notice[];
 }
 
-/** @param site where the weather will be used, as for `judgeWeather` */
+/**
+ * The sums, the dullest days and the verdict of one year among many.
+ *
+ * @param site where the weather will be used, as for `judgeWeather`
+ */
 export function yearLine(name: string, weather: WeatherYear, site: WeatherPlace): YearLine {
   const { verdict, line, notices } = judgeWeather(weather, { site });
   const monthsKWhM2 = Array.from({ length: 12 }, (_, month) => sumMonth(weather, month).ghiKWhM2);

@@ -22,6 +22,7 @@ export interface Palette {
   steps: readonly (readonly [fill: string, text: string])[];
 }
 
+/** For a light screen, and for paper. */
 export const lightPalette: Palette = {
   paper: '#fcfbf7',
   ink: '#1c2426',
@@ -47,6 +48,7 @@ export const lightPalette: Palette = {
   ],
 };
 
+/** For a dark screen. */
 export const darkPalette: Palette = {
   paper: '#13191b',
   ink: '#e9e8e1',
