@@ -14,9 +14,18 @@ export const rooms = {
   array: [own('array'), ...published('conductors', 'module')],
   // Quick ones first: most changes end the run there.
   year: [
-    ...['charging', 'current-limit', 'cabinet-heat', 'engine-moments', 'cold-bank', 'running-rules', 'balance'].map(
-      (name) => `packages/year/src/loop/${name}.test.ts`,
-    ),
+    ...[
+      'charging',
+      'engine',
+      'post-piece',
+      'bus-flow',
+      'current-limit',
+      'cabinet-heat',
+      'cold-bank',
+      'engine-moments',
+      'running-rules',
+      'balance',
+    ].map((name) => `packages/year/src/loop/${name}.test.ts`),
     'packages/year/src/{facts,prepare}/**/*.test.ts',
   ],
   study: [

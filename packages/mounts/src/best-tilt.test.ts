@@ -96,3 +96,73 @@ test('two tilts bring more than one, in either hemisphere', () => {
     expect(two.tilts[0].tiltDeg).toBeGreaterThan(two.tilts[1].tiltDeg + 20);
   }
 });
+
+test('a search looks at every tenth degree and both ends, then at steps of 5, 2 and 1 about the best', () => {
+  const visited: number[] = [];
+  bestTilt((tilt) => {
+    visited.push(tilt);
+    return 0;
+  });
+  expect(visited).toEqual([0, 10, 20, 30, 40, 50, 60, 70, 80, 90, 5, 2, 1]);
+  visited.length = 0;
+  const found = bestTilt((tilt) => {
+    visited.push(tilt);
+    return tilt === 40 ? 1 : 0;
+  });
+  expect(visited).toEqual([0, 10, 20, 30, 40, 50, 60, 70, 80, 90, 45, 35, 42, 38, 41, 39]);
+  expect(found).toEqual({ tiltDeg: 40, score: 1, trials: 16 });
+});
+
+test('however rugged the score, a search counts its trials and ends in time with the best it saw', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 1e6 }), (seed) => {
+      const scores: number[] = [];
+      const rugged = (...at: number[]) => {
+        const score = at.reduce((sum, x, i) => sum + Math.sin(seed * (i + 1) + x * x) + x / 40, 0);
+        scores.push(score);
+        return score;
+      };
+      const one = bestTilt(rugged);
+      expect([one.trials, one.score]).toEqual([scores.length, Math.max(...scores)]);
+      expect(one.trials).toBeLessThanOrEqual(50);
+      scores.length = 0;
+      const two = bestTwoTilts(([a, b]) => rugged(a.tiltDeg, b.tiltDeg, a.fromDay, b.fromDay), 47);
+      expect([two.trials, two.score]).toEqual([scores.length, Math.max(...scores)]);
+      expect(two.trials).toBeLessThanOrEqual(250);
+    }),
+    { numRuns: 20 },
+  );
+});
+
+test('the two dates stay within two months of the usual ones, which in the south are the other way round', () => {
+  const later = bestTwoTilts(([winter, summer]) => winter.fromDay + summer.fromDay, 47);
+  expect(later.tilts.map(({ fromDay }) => fromDay)).toEqual([273 + 60, 90 + 60]);
+  const earlier = bestTwoTilts(([winter, summer]) => -winter.fromDay - summer.fromDay, -47);
+  expect(earlier.tilts.map(({ fromDay }) => fromDay)).toEqual([90 - 60, 273 - 60]);
+  const within = { minTiltDeg: 20, maxTiltDeg: 30 };
+  const { tilts } = bestTwoTilts(([winter, summer]) => winter.tiltDeg - summer.tiltDeg, 47, within);
+  expect(tilts.map(({ tiltDeg }) => tiltDeg)).toEqual([30, 20]);
+  // On the equator the north's seasons are taken.
+  expect(bestTwoTilts(() => 0, 0).tilts.map(({ fromDay }) => fromDay)).toEqual([273, 90]);
+});
+
+test('the limits of tilts are 0 and 90 degrees', () => {
+  expect(() => bestTilt(() => 0, { minTiltDeg: -1, maxTiltDeg: 40 })).toThrow('got -1 to 40');
+  expect(() => bestTilt(() => 0, { minTiltDeg: 0, maxTiltDeg: 91 })).toThrow('got 0 to 91');
+  expect(() => bestTwoTilts(() => 0, 47, { minTiltDeg: 0, maxTiltDeg: 91 })).toThrow('got 0 to 91');
+});
+
+test('the energy of chosen months adds up to that of the year', () => {
+  const { sun, irradiance, settings } = clear(45);
+  const mount = { kind: 'fixed', tiltDeg: 30, azimuthDeg: 180 } as const;
+  const year = planeEnergyKWhM2(mount, sun, irradiance, settings);
+  const months = Array.from({ length: 12 }, (_, m) => planeEnergyKWhM2(mount, sun, irradiance, settings, [m + 1]));
+  expect(months.reduce((sum, kWh) => sum + kWh)).toBeCloseTo(year, 9);
+  expect(Math.min(...months)).toBeGreaterThan(0);
+  // June, of 700 W/m2 of beam for some fifteen hours a day, lies between 100 and 300 kWh/m2.
+  expect(months[5]).toBeGreaterThan(100);
+  expect(months[5]).toBeLessThan(300);
+  for (const month of [0, 13, 1.5]) {
+    expect(() => planeEnergyKWhM2(mount, sun, irradiance, settings, [month])).toThrow(`got ${month}`);
+  }
+});

@@ -194,3 +194,98 @@ test('a mount that cannot be built is refused with what was given', () => {
   refuse({ kind: 'two-axis', minTiltDeg: 50, maxTiltDeg: 40 }, 'maxTiltDeg must be 50 to 90, got 40');
   refuse({ kind: 'wheel' }, 'got wheel');
 });
+
+test('each part of a moving mount is refused by its own name', () => {
+  const refuse = (mount: unknown, words: string) => expect(() => pointing(mount as Mount, sun)).toThrow(words);
+  const oneAxis = { kind: 'one-axis', axisTiltDeg: 20, axisAzimuthDeg: 180, limitDeg: 60 };
+  const stuck = { fromDay: 10, toDay: 20, azimuthDeg: 180 };
+  refuse({ kind: 'seasonal', azimuthDeg: 361, tilts }, 'azimuthDeg must be 0 to 360, got 361');
+  refuse({ kind: 'seasonal', azimuthDeg: 180, tilts: [{ fromDay: 3, tiltDeg: 91 }] }, 'tiltDeg of a tilt');
+  refuse({ kind: 'seasonal', azimuthDeg: 180, tilts: [tilts[0], { fromDay: 90, tiltDeg: 3 }] }, 'on different days');
+  refuse({ ...pole, tilts: [] }, 'at least one period');
+  refuse({ ...pole, facingDeg: -1 }, 'facingDeg must be 0 to 360, got -1');
+  refuse({ ...oneAxis, axisTiltDeg: 91 }, 'axisTiltDeg must be 0 to 90, got 91');
+  refuse({ ...oneAxis, axisAzimuthDeg: 400 }, 'axisAzimuthDeg must be 0 to 360, got 400');
+  refuse({ ...oneAxis, limitDeg: 91 }, 'limitDeg must be 0 to 90, got 91');
+  refuse({ ...twoAxis, minTiltDeg: -1 }, 'minTiltDeg must be 0 to 90, got -1');
+  refuse({ ...twoAxis, turnDeg: 361 }, 'turnDeg must be 0 to 360, got 361');
+  refuse({ ...twoAxis, facingDeg: 361 }, 'facingDeg must be 0 to 360, got 361');
+  for (const mount of [pole, oneAxis, twoAxis]) {
+    refuse({ ...mount, drive: { kind: 'while-turning', powerW: -1 } }, 'powerW of the drive');
+    refuse({ ...mount, drive: { kind: 'while-turning', powerW: 10, degPerMin: 0 } }, 'degPerMin of the drive');
+    refuse({ ...mount, drive: { kind: 'daily', whPerDay: -1 } }, 'whPerDay of the drive');
+    refuse({ ...mount, stowAboveMs: -1 }, 'stowAboveMs');
+    refuse({ ...mount, stuck: [{ ...stuck, fromDay: 365 }] }, 'fromDay of a stuck time');
+    refuse({ ...mount, stuck: [{ ...stuck, toDay: 0.5 }] }, 'toDay of a stuck time');
+    refuse({ ...mount, stuck: [{ ...stuck, azimuthDeg: 361 }] }, 'azimuthDeg of a stuck time');
+    refuse({ ...mount, stuck: [{ ...stuck, tiltDeg: 91 }] }, 'tiltDeg of a stuck time');
+  }
+});
+
+test('the last day of the year is a day to be set or stuck on', () => {
+  const last = pointing({ kind: 'seasonal', azimuthDeg: 180, tilts: [{ fromDay: 364, tiltDeg: 5 }] }, sun);
+  expect(new Set(last.tiltDeg)).toEqual(new Set([5]));
+  const stuck = [{ fromDay: 364, toDay: 364, azimuthDeg: 77, tiltDeg: 12 }];
+  const { tiltDeg, azimuthDeg } = pointing({ ...twoAxis, stuck }, sun);
+  expect([tiltDeg[points - 1], azimuthDeg[points - 1], azimuthDeg[364 * 96]]).toEqual([12, 77, 77]);
+  expect(azimuthDeg[364 * 96 - 1]).not.toBe(77);
+});
+
+test('a stuck mount without a tilt keeps that of its axis, or of its latitude within its limits', () => {
+  const at = (mount: Mount) => pointing(mount, sun).tiltDeg[10 * 96 + 48];
+  const stuck = [{ fromDay: 10, toDay: 10, azimuthDeg: 90 }];
+  const oneAxis = { kind: 'one-axis', axisTiltDeg: 33, axisAzimuthDeg: 180, limitDeg: 60 } as const;
+  expect(at({ ...oneAxis, stuck })).toBe(33);
+  // The sun stands at 46.9 degrees north.
+  expect(at({ ...twoAxis, stuck })).toBe(46.9);
+  expect(at({ ...twoAxis, maxTiltDeg: 40, stuck })).toBe(40);
+  expect(at({ ...twoAxis, minTiltDeg: 60, stuck })).toBe(60);
+  const south = sunYear({ latitudeDeg: -30, longitudeDeg: 20, utcOffsetH: 2 });
+  expect(pointing({ ...twoAxis, stuck }, south).tiltDeg[10 * 96 + 48]).toBe(30);
+});
+
+test('in the south a mount turns about north, and stands there in a storm', () => {
+  const south = sunYear({ latitudeDeg: -46.9, longitudeDeg: 170, utcOffsetH: 11 });
+  const windMs = new Float64Array(8760).fill(20);
+  expect(new Set(pointing({ ...pole, stowAboveMs: 14 }, south, windMs).azimuthDeg)).toEqual(new Set([0]));
+  expect(new Set(pointing({ ...pole, facingDeg: 20, stowAboveMs: 14 }, south, windMs).azimuthDeg)).toEqual(
+    new Set([20]),
+  );
+  const { azimuthDeg } = pointing({ ...pole, turnDeg: 180 }, south);
+  for (let i = 0; i < points; i++) {
+    if (azimuthDeg[i]! > 90 && azimuthDeg[i]! < 270) throw new Error(`point ${i} turns beyond the stops`);
+  }
+});
+
+test('a level one-axis plane stows level; one on a slope at the slope of its axis', () => {
+  const windMs = new Float64Array(8760).fill(20);
+  const stowed = (axisTiltDeg: number) =>
+    pointing({ kind: 'one-axis', axisTiltDeg, axisAzimuthDeg: 190, limitDeg: 60, stowAboveMs: 14 }, sun, windMs);
+  expect(new Set(stowed(0).tiltDeg)).toEqual(new Set([0]));
+  expect(stowed(25).tiltDeg[5000]).toBeCloseTo(25, 9);
+  expect(stowed(25).azimuthDeg[5000]).toBeCloseTo(190, 9);
+});
+
+// At 80 degrees north the sun is down for months: nobody waits for a morning by turning there.
+test('through polar night a mount stands stowed', () => {
+  const polar = sunYear({ latitudeDeg: 80, longitudeDeg: 0, utcOffsetH: 0 });
+  const { tiltDeg, azimuthDeg } = pointing({ ...twoAxis, facingDeg: 170 }, polar);
+  expect([tiltDeg[350 * 96], azimuthDeg[350 * 96]]).toEqual([10, 170]);
+  expect([tiltDeg[10 * 96], azimuthDeg[10 * 96]]).toEqual([10, 170]);
+});
+
+test('a drive draws 6 degrees a minute unless told, over azimuth and tilt one after the other', () => {
+  // From level toward the south to 60 degrees toward 190 degrees between two points of hour 100, and back in the next.
+  const where = { tiltDeg: new Float64Array(points), azimuthDeg: new Float64Array(points).fill(180) };
+  where.tiltDeg[402] = 60;
+  where.azimuthDeg[402] = 190;
+  const drive = { kind: 'while-turning', powerW: 90 } as const;
+  const load = (mount: Mount) => driveLoadW(mount, sun, where)![100];
+  // 70 degrees there and 70 back at 6 a minute: 140 / 360 of an hour; a pole's motor turns its azimuth alone.
+  expect(load({ ...twoAxis, drive })).toBeCloseTo((90 * 140) / 360, 9);
+  expect(load({ ...pole, drive })).toBeCloseTo((90 * 20) / 360, 9);
+  const oneAxis: Mount = { kind: 'one-axis', axisTiltDeg: 0, axisAzimuthDeg: 180, limitDeg: 60, drive };
+  // From level to 60 degrees, whichever way, is a turn of 60.
+  expect(load(oneAxis)).toBeCloseTo((90 * 120) / 360, 9);
+  expect(driveLoadW(oneAxis, sun, where)![101]).toBe(0);
+});

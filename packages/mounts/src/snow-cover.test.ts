@@ -175,3 +175,89 @@ test('an upright plane that was covered whole clears by sliding alone', () => {
     1000, 803, 606, 409, 212, 15, 0,
   ]);
 });
+
+const settledPerH = 1 - 0.04 / 24;
+const monthly = (days: number) => new Array<number>(12).fill(days);
+/** What fell in each hour, from depths in frost: settling alone takes away. */
+const fallsOf = (depthM: Float64Array) =>
+  depthM.map((depth, h) => (h === 0 ? 0 : Math.max(0, depth - depthM[h - 1]! * settledPerH)));
+
+test('a made fall is 3 cm or more and 5 cm in the mean, in four hours of one day', () => {
+  const falls = fallsOf(snowDepthFromDays(monthly(31), constant(-10), 3));
+  const byDay = Array.from({ length: 364 }, (_, d) =>
+    Array.from(falls.subarray((d + 1) * 24, (d + 2) * 24)).filter((fall) => fall > 1e-6),
+  );
+  for (const hours of byDay) {
+    expect(hours).toHaveLength(4);
+    for (const fall of hours) expect(fall).toBeCloseTo(hours[0]!, 9);
+  }
+  const depths = byDay.map((hours) => 4 * hours[0]!);
+  expect(Math.min(...depths)).toBeGreaterThanOrEqual(0.03 - 1e-9);
+  // The part above 3 cm is exponential with a mean of 2 cm: 0.1 cm is its standard error of 364 falls, and four of them.
+  expect(Math.abs(depths.reduce((sum, depth) => sum + depth) / 364 - 0.05)).toBeLessThan(0.004);
+  const deep = depths.filter((depth) => depth > 0.05).length / 364;
+  expect(Math.abs(deep - Math.exp(-1))).toBeLessThan(0.1);
+});
+
+test('made snow settles by 4 % a day and melts by 2 cm a day for each degree above freezing', () => {
+  const airC = constant(-10).fill(3, 60 * 24);
+  const depthM = snowDepthFromDays(monthly(0).with(0, 31), airC, 3);
+  expect(depthM[50 * 24]! / depthM[40 * 24]!).toBeCloseTo(settledPerH ** 240, 9);
+  const melting = 60 * 24 + 5;
+  expect(depthM[melting]!).toBeCloseTo(depthM[melting - 1]! * settledPerH - (3 * 0.02) / 24, 9);
+  expect(depthM[200 * 24]).toBe(0);
+  // What the December leaves lies on at New Year.
+  const late = snowDepthFromDays(monthly(0).with(11, 31), constant(-10), 3);
+  expect(late[0]).toBeCloseTo(late[8759]! * settledPerH, 9);
+});
+
+test('it snows on the coldest days, but of days well below freezing on any', () => {
+  const days = (airC: Float64Array) => {
+    const found = new Set<number>();
+    snowDepthFromDays(monthly(0).with(1, 10), airC, 5).forEach((depth, h, all) => {
+      if (h > 0 && depth > all[h - 1]!) found.add(Math.floor(h / 24) - 31);
+    });
+    return [...found];
+  };
+  // February: ten days of frost, the rest at 10 degC.
+  const frost = constant(10).fill(-20, (31 + 8) * 24, (31 + 18) * 24);
+  expect(days(frost)).toEqual([8, 9, 10, 11, 12, 13, 14, 15, 16, 17]);
+  // Half of it at -6 degC, half at -30: it is cold enough for snow in both.
+  const colder = constant(-6).fill(-30, (31 + 14) * 24, 59 * 24);
+  expect(days(colder).some((day) => day < 14)).toBe(true);
+  expect(days(colder).some((day) => day >= 14)).toBe(true);
+});
+
+test('a made winter without sense is refused', () => {
+  expect(() => snowDepthFromDays(monthly(-1), constant(0), 1)).toThrow('0 to 31, got -1');
+  expect(() => snowDepthFromDays(monthly(Number.NaN), constant(0), 1)).toThrow('0 to 31, got NaN');
+  expect(() => snowDepthFromDays(monthly(1), constant(0), 1.5)).toThrow('seed must be a whole number, got 1.5');
+  expect(() => snowDepthFromDays(monthly(1), constant(99), 1)).toThrow('airC at index 0');
+});
+
+test('a file is believed where its albedo rises by a tenth with snow of 5 cm, and bare or white all year', () => {
+  const half = constant(0).fill(0.05, 0, 4380);
+  const file = (overSnow: number, bare: number) => constant(bare).fill(overSnow, 0, 4380);
+  // 0.25 over bare ground; with snow of 0.6: 0.36 is measured, 0.34 is not.
+  expect(groundAlbedo(half, 0.2, 0.6, file(0.36, 0.25))[0]).toBe(0.36);
+  expect(groundAlbedo(half, 0.2, 0.6, file(0.34, 0.25))[0]).toBe(0.6);
+  expect(groundAlbedo(half, 0.2, 0.6, file(0.34, 0.25))[5000]).toBe(0.25);
+  // Thin snow is neither: it says nothing of the file.
+  const thin = half.map((depth, h) => (h < 4000 ? depth : h < 4380 ? 0.04 : 0));
+  const dirty = file(0.36, 0.25).fill(0.9, 4000, 4380);
+  expect(groundAlbedo(thin, 0.2, 0.6, dirty)[0]).toBe(0.36);
+  // Nothing to compare with: the file stands.
+  expect(groundAlbedo(constant(0.3), 0.2, 0.6, constant(0.4))[0]).toBe(0.4);
+  expect(groundAlbedo(constant(0), 0.2, 0.6, constant(0.4))[0]).toBe(0.4);
+  // 0 and numbers above 1 state nothing; 1 does.
+  expect(
+    Array.from(
+      groundAlbedo(
+        null,
+        0.2,
+        0.6,
+        Float64Array.from({ length: 8760 }, (_, h) => [0, 1.1, 1][h % 3]!),
+      ).subarray(0, 3),
+    ),
+  ).toEqual([0.2, 0.2, 1]);
+});

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { YearFigures } from '../year-figures.js';
 import { nearestTo } from './nearest.js';
-import { judgedValue, yearsToFail } from './trial.js';
+import { judgedShare, judgedValue, yearsToFail } from './trial.js';
 
 const figures = (of: Partial<YearFigures>): YearFigures => ({
   weather: 'made up',
@@ -44,6 +44,12 @@ test('the one-in-ten year has the larger hours and the smaller autonomy', () => 
   const years = Array.from({ length: 11 }, (_, i) => figures({ generatorHours: i, autonomyDays: i }));
   expect(judgedValue(years, 'generatorHours', 0.9)).toBeCloseTo(9, 12);
   expect(judgedValue(years, 'autonomyDays', 0.9)).toBeCloseTo(1, 12);
+});
+
+test('of 0 to 100 hours the usual year has 50, and one year in ten more than 90', () => {
+  const years = Array.from({ length: 101 }, (_, i) => figures({ generatorHours: (i * 37) % 101 }));
+  expect(judgedValue(years, 'generatorHours', judgedShare.usual)).toBe(50);
+  expect(judgedValue(years, 'generatorHours', judgedShare['one-in-ten'])).toBeCloseTo(90, 12);
 });
 
 test('the nearest design has the smallest misses, each taken against the worst of its kind', () => {
