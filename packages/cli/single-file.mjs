@@ -18,14 +18,16 @@ import {
 
 const cases = workers.map((path) => `'${basename(path, '.ts')}.js': () => import('./${path}')`);
 
-/** The program in its main thread; in others what starts a thread, and the tasks by the names that `study` asks for. */
+/** The program in its main thread; in others the task that is named, or what starts a thread of the library of threads. */
 const entry = `
-import { isMainThread } from 'node:worker_threads';
+import { isMainThread, workerData } from 'node:worker_threads';
 export const tasks = { ${cases.join(', ')} };
 if (isMainThread) {
   const { default: v8 } = await import('node:v8');
   ${/^v8\..*$/m.exec(readFileSync(join(root, 'packages/cli/bin/wintergap.js'), 'utf8'))[0]}
   await import('./packages/cli/src/main.ts');
+} else if (typeof workerData === 'string' && workerData in tasks) {
+  await tasks[workerData]();
 } else {
   globalThis.wintergapTasks = tasks;
   await import('./${threadStart}');
@@ -34,6 +36,13 @@ if (isMainThread) {
 
 /** Threads run this very file, and find their task in it. */
 const inOneFile = [
+  changed(/study\/(src|dist)\/common\/design-threads\.[jt]s$/, (text) =>
+    replaced(
+      text,
+      "new Worker(new URL('./design-worker.js', import.meta.url))",
+      "new Worker(new URL(import.meta.url), { workerData: 'design-worker.js' })",
+    ),
+  ),
   changed(/piscina\/dist\/index\.js$/, (text) =>
     replaced(text, "(0, node_path_1.resolve)(__dirname, 'worker.js')", '__filename'),
   ),
@@ -48,7 +57,7 @@ const inOneFile = [
 
 /** @throws Error when the text to replace is not there any more */
 function replaced(text, from, to) {
-  if (!text.includes(from)) throw new Error(`the single file expects "${from}" in the library of threads`);
+  if (!text.includes(from)) throw new Error(`the single file expects "${from}" where threads are started`);
   return text.replace(from, to);
 }
 

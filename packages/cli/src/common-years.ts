@@ -1,5 +1,6 @@
 import type { NamedYear } from '@wintergap/report';
 import {
+  type BegunYears,
   type CommonAnswer,
   type CommonFigures,
   type CommonWish,
@@ -26,11 +27,13 @@ export function commonWish({ years, seed, workers }: CommonYearsOptions): Common
  *
  * @param designs with the year of the file, which is not run again; the first is the base
  * @param prepared what those years were prepared with
+ * @param begun the same designs' years, where other threads run them already
  */
 export async function commonYearsOf(
   designs: readonly NamedYear[],
   options: CommonYearsOptions,
   prepared: PreparedCache,
+  begun: BegunYears | null = null,
 ): Promise<CommonAnswer> {
   const wish = commonWish(options);
   const leftOut = overLimits(designs);
@@ -38,7 +41,7 @@ export async function commonYearsOf(
   const progress = countProgress('years');
   try {
     const sites = designs.map(({ name, result }) => ({ name, site: result.site }));
-    return commonAnswer(await runUntilClear(sites, { ...wish, prepared, onYear: progress.reached }), leftOut);
+    return commonAnswer(await runUntilClear(sites, { ...wish, prepared, begun, onYear: progress.reached }), leftOut);
   } finally {
     progress.stop();
   }

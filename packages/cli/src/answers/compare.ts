@@ -10,8 +10,10 @@ import {
 import { readCosts } from '@wintergap/seasonal';
 import { inputFiles, type SiteFile } from '@wintergap/site';
 import {
+  beginYears,
   type ComparedCost,
   comparedCosts,
+  designsOf,
   reasonRuns,
   rerunOf,
   type SnowRange,
@@ -46,13 +48,14 @@ export async function answerCompare(site: SiteFile, options: CompareOptions): Pr
   const costs = readCosts(site);
   checkOutputs({ '--html': options.html, '--csv': options.csv }, inputFiles(site));
   const prepared = new PreparedCache();
+  const begun = beginYears(designsOf(site), commonWish(options));
   const designs = runDesigns(site, prepared);
   const sites = designs.map(({ name, result }) => ({ name, site: result.site }));
-  const common = await commonYearsOf(designs, options, prepared);
+  const common = await commonYearsOf(designs, options, prepared, begun);
   const buildable = sites.filter(({ name }) => !common.leftOut.includes(name));
   const snow =
     buildable.length > 0 && snowCovers(designs.map(({ result }) => result))
-      ? await snowRange(buildable, common.leaders, commonWish(options))
+      ? await snowRange(buildable, common.leaders, { ...commonWish(options), prepared })
       : null;
   const priced = costs && {
     designs: comparedCosts(designs, common, costs),

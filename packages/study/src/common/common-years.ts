@@ -12,7 +12,7 @@ export interface CommonYears {
   kind: OutlookWeather['kind'];
   /** The spread of sunshine that the months were given, and where it is from; `null` for none. */
   spread: MonthSpread | null;
-  /** One year's weather, made when first asked for; the same object every time. */
+  /** One year's weather, made when asked for; the same object when asked for again in turn. */
   weatherOf(index: number): WeatherYear;
 }
 
@@ -47,7 +47,7 @@ export function commonYears(
   const weather = commonWeather(site, wish);
   const { years: count, ...asked } = weather;
   const { place, name, snow } = site;
-  const { weatherOf, spread } = prepared.get('years', [site.weather, place, name, snow.days, asked], () => {
+  const { weatherOf, spread } = prepared.lasting('years', [site.weather, place, name, snow.days, asked], () => {
     const years = createWeatherYears(site, weather, prepared);
     return { ...years, weatherOf: kept(years.weatherOf) };
   });
@@ -79,12 +79,23 @@ export function commonWeather(site: Site, wish: CommonYearsWish = {}): OutlookWe
   return outlookWeather(site, several ? wish : { years: usualCommonYears, ...wish });
 }
 
-/** Years that are kept of one kind: more are made anew when they are asked for again. */
-const mostYearsKept = 128;
+/**
+ * The first years are kept, as many as a comparison or a sizing usually has. Of the others the latest is, which all designs
+ * meet in turn: however many years there are, they cost no more memory.
+ */
+const yearsKept = 40;
 
 function kept(make: (index: number) => WeatherYear): (index: number) => WeatherYear {
-  const years = new PreparedCache(mostYearsKept);
-  return (index) => years.get('year', [index], () => make(index));
+  const first: WeatherYear[] = [];
+  let latest: { index: number; year: WeatherYear } | null = null;
+  return (index) => {
+    if (index < yearsKept) {
+      first[index] ??= make(index);
+      return first[index];
+    }
+    if (latest?.index !== index) latest = { index, year: make(index) };
+    return latest.year;
+  };
 }
 
 function numbered(count: number, weatherOf: (index: number) => WeatherYear): (index: number) => WeatherYear {

@@ -29,8 +29,20 @@ export function createDesignRunner(
   prepared: PreparedCache = new PreparedCache(),
 ): DesignRunner {
   const yearsOf = sites.map(yearsOfSites(asked, prepared));
+  // Each year is run once: what belongs to it makes room for the next one's.
+  const ofYear = new PreparedCache(partsOfYear(sites), prepared);
   return {
     years: yearsOf[0]!,
-    run: (yearIndex) => sites.map((site, d) => figuresUnder(site, yearsOf[d]!.weatherOf(yearIndex), prepared)),
+    run: (yearIndex) => sites.map((site, d) => figuresUnder(site, yearsOf[d]!.weatherOf(yearIndex), ofYear)),
   };
 }
+
+/** Most parts that are kept of a kind, however many designs there are. */
+const mostParts = 32;
+
+/** Parts of each kind that one weather year of all designs has at most: one for each array. */
+const partsOfYear = (sites: readonly Site[]): number =>
+  Math.min(
+    mostParts,
+    sites.reduce((sum, { arrays }) => sum + Math.max(1, arrays.length), 0),
+  );

@@ -13,7 +13,7 @@ export function measuredLoadOf(site: Site, prepared: PreparedCache): MeasuredLoa
   const { measuredLoad } = site;
   if (!measuredLoad) return null;
   const weekday = firstWeekday(site);
-  return prepared.get('measured load', [measuredLoad, weekday], () => readMeasured(site, measuredLoad, weekday));
+  return prepared.lasting('measured load', [measuredLoad, weekday], () => readMeasured(site, measuredLoad, weekday));
 }
 
 function readMeasured(site: Site, { file, yearly }: NonNullable<Site['measuredLoad']>, weekday: number): MeasuredLoad {

@@ -26,7 +26,7 @@ export function prepareOutdoors(site: Site, weather: WeatherYear, prepared: Prep
 
 /** The sun of the site's calendar year. */
 export function siteSun({ place, calendarYear }: Site, prepared: PreparedCache): SunYear {
-  return prepared.get('sun', [place, calendarYear], () =>
+  return prepared.lasting('sun', [place, calendarYear], () =>
     sunYear({ latitudeDeg: place.latitude, longitudeDeg: place.longitude, utcOffsetH: place.utcOffset }, calendarYear),
   );
 }

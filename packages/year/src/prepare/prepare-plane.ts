@@ -60,7 +60,7 @@ function prepareMounted(
   const { mount: written, height } = array;
   const stows = 'stowAbove' in written && written.stowAbove !== undefined;
   const around = [identityOf(sun), skyline, horizon, leaves, place.latitude, stows ? identityOf(weather) : null];
-  return prepared.get('mounted', [...around, written, height], () =>
+  const make = (): MountedPlane =>
     fromSite(site, `arrays[${i}]`, () => {
       const { mount, where } = fromSite(site, `arrays[${i}].mount`, () => {
         const mount = mountOf(written);
@@ -72,8 +72,9 @@ function prepareMounted(
         tiltDeg: hourlyTiltDeg(where),
         driveW: driveLoadW(mount, sun, where),
       };
-    }),
-  );
+    });
+  const inputs = [...around, written, height];
+  return stows ? prepared.get('mounted', inputs, make) : prepared.lasting('mounted', inputs, make);
 }
 
 /** The light on the plane as if it were bare. */

@@ -89,7 +89,7 @@ export function prepareDc(
 
 export function prepareModule(site: Site, i: number, prepared: PreparedCache): ModuleParameters {
   const { module } = site.arrays[i]!;
-  return prepared.get('module', [module], () =>
+  return prepared.lasting('module', [module], () =>
     fromSite(site, `arrays[${i}].module`, () => solveModule(moduleSheet(module))),
   );
 }

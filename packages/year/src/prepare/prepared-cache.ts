@@ -5,9 +5,17 @@
 export class PreparedCache {
   readonly #kept = new Map<string, Map<string, unknown>>();
   readonly #most: number;
+  readonly #lasting: PreparedCache;
 
-  constructor(most = 32) {
+  /** @param lasting keeps what hangs on no weather year, in place of this one: for many years, each of which is run once */
+  constructor(most = 32, lasting?: PreparedCache) {
     this.#most = most;
+    this.#lasting = lasting ?? this;
+  }
+
+  /** As `get`, for what is the same under every weather year. */
+  lasting<Thing>(what: string, inputs: readonly unknown[], make: () => Thing): Thing {
+    return this.#lasting.get(what, inputs, make);
   }
 
   /**

@@ -26,7 +26,7 @@ import { sitePlace } from './site-place.js';
  */
 export function siteWeather(site: Site, prepared: PreparedCache = new PreparedCache()): WeatherYear {
   const { place, weather } = site;
-  return prepared.get('weather', [weather, place, site.name, site.snow.days], () => {
+  return prepared.lasting('weather', [weather, place, site.name, site.snow.days], () => {
     return 'months' in weather ? madeWeather(site, weather.seed, 0) : readYear(weather.file, site, prepared);
   });
 }
