@@ -2,6 +2,7 @@
 // a reckoning by hand. Left out is what starts programs or browsers, and what runs for more than some seconds.
 const published = (...names) => names.map((name) => `tests/published/${name}.test.ts`);
 const whole = (...names) => names.map((name) => `tests/${name}.test.ts`);
+const inLoop = (name) => `packages/year/src/loop/${name}.test.ts`;
 const own = (room) => `packages/${room}/src/**/*.test.ts`;
 
 /** Room -> globs of tests. */
@@ -14,18 +15,7 @@ export const rooms = {
   array: [own('array'), ...published('conductors', 'module')],
   // Quick ones first: most changes end the run there.
   year: [
-    ...[
-      'charging',
-      'engine',
-      'post-piece',
-      'bus-flow',
-      'current-limit',
-      'cabinet-heat',
-      'cold-bank',
-      'engine-moments',
-      'running-rules',
-      'balance',
-    ].map((name) => `packages/year/src/loop/${name}.test.ts`),
+    ...['charging', 'engine', 'post-piece', 'bus-flow', 'current-limit', 'cabinet-heat', 'cold-bank'].map(inLoop),
     'packages/year/src/{facts,prepare}/**/*.test.ts',
   ],
   study: [
@@ -33,5 +23,14 @@ export const rooms = {
     '!packages/study/src/sweep/file.test.ts',
     ...whole('common-years', 'outlook'),
     ...published('hand-method', 'next-year'),
+  ],
+};
+
+/** Tests of whole years, seconds each: only with `--slow`, for the changes that the quick ones leave. */
+export const slow = {
+  year: [
+    ...['running-rules', 'engine-moments', 'balance'].map(inLoop),
+    'packages/year/src/simulate.test.ts',
+    ...whole('bank-loss', 'bank-place', 'direct-current-limit', 'stop-first', 'dark-season', 'worst'),
   ],
 };

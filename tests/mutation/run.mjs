@@ -1,6 +1,7 @@
 // Changes the sources of a room one operator at a time and asks whether its tests notice:
 //   npm run mutate -- tally                    every file of a room
 //   npm run mutate -- year 'loop/*.ts'         some files of it
+//   npm run mutate -- year --slow              with the tests of whole years, after a quick run
 //   npm run mutate                             writes RESULTS.md anew, runs nothing
 // Results of the files that were run go to results.json beside this file; RESULTS.md tells of all of them.
 import { mkdirSync, readFileSync } from 'node:fs';
@@ -14,7 +15,7 @@ import { rooms } from './rooms.mjs';
 const here = import.meta.dirname;
 const root = join(here, '../..');
 const { values, positionals } = parseArgs({
-  options: { threads: { type: 'string', default: '1' } },
+  options: { threads: { type: 'string', default: '1' }, slow: { type: 'boolean', default: false } },
   allowPositionals: true,
 });
 const [room, ...files] = positionals;
@@ -28,13 +29,14 @@ if (room !== undefined) {
   mkdirSync(join(here, '.work'), { recursive: true });
   process.chdir(root);
   process.env.MUTATION_ROOM = room;
+  process.env.MUTATION_SLOW = values.slow ? '1' : '0';
   // Tests run in a copy of the tree, from where `../shared` is somewhere else.
   process.env.WINTERGAP_SHARED ??= resolve(root, '../shared');
   // Other work on the machine goes first.
   setPriority(15);
   await new Stryker({
     testRunner: 'vitest',
-    vitest: { configFile: 'tests/mutation/vitest.config.mjs', related: true },
+    vitest: { configFile: 'tests/mutation/vitest.config.mjs', related: false },
     plugins: ['@stryker-mutator/vitest-runner'],
     mutate: [
       ...(files.length === 0 ? ['**/*.ts'] : files).map((glob) => `${source}/${glob}`),

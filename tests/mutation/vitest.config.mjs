@@ -1,10 +1,11 @@
 // Tests of one room, named by the variable MUTATION_ROOM, for the run of changed sources (run.mjs).
 import { BaseSequencer } from 'vitest/node';
 import base from '../../vitest.config.ts';
-import { rooms } from './rooms.mjs';
+import { rooms, slow } from './rooms.mjs';
 
-const globs = rooms[process.env.MUTATION_ROOM];
-if (globs === undefined) throw new Error(`MUTATION_ROOM must name one of ${Object.keys(rooms).join(', ')}`);
+const room = process.env.MUTATION_ROOM;
+if (!(room in rooms)) throw new Error(`MUTATION_ROOM must name one of ${Object.keys(rooms).join(', ')}`);
+const globs = [...rooms[room], ...(process.env.MUTATION_SLOW === '1' ? (slow[room] ?? []) : [])];
 
 /** Files that rooms.mjs names come first, in its order. */
 const rank = ({ moduleId }) => {

@@ -46,3 +46,14 @@ test('one temperature for the year loses what every hour loses at its own', () =
   const one = conductorOhmPerM(area, runningConductorC(light, air, ratedA, area));
   expect(one / (loss / squares)).toBeCloseTo(1, 12);
 });
+
+test('no cable is counted hotter than 120 degC', () => {
+  expect(
+    runningConductorC(
+      hours(() => 1000),
+      hours(() => 30),
+      5 * ampacityHintA(area),
+      area,
+    ),
+  ).toBe(120);
+});

@@ -36,3 +36,35 @@ test('sizes and lengths that cannot be are refused', () => {
   expect(() => cableOhm({ lengthM: 1, areaMm2: 6, conductorC: Number.NaN })).toThrow(/conductorC must be/);
   expect(() => awgAreaMm2(6.5)).toThrow(/wire gauge must be a whole number/);
 });
+
+test('each size is taken up to its limits and refused beyond', () => {
+  for (const [areaMm2, conductorC] of [
+    [0.05, 20],
+    [2000, 20],
+    [6, -80],
+    [6, 150],
+  ] as const) {
+    expect(conductorOhmPerM(areaMm2, conductorC)).toBeGreaterThan(0);
+  }
+  for (const areaMm2 of [0.04, 2001]) expect(() => conductorOhmPerM(areaMm2, 20)).toThrow(/areaMm2/);
+  for (const conductorC of [-81, 151]) expect(() => conductorOhmPerM(6, conductorC)).toThrow(/conductorC/);
+  expect(cableOhm({ lengthM: 0, areaMm2: 6, conductorC: 20 })).toBe(0);
+  expect(cableOhm({ lengthM: 10_000, areaMm2: 6, conductorC: 20 })).toBeGreaterThan(0);
+  expect(() => cableOhm({ lengthM: 10_001, areaMm2: 6, conductorC: 20 })).toThrow(/lengthM/);
+  expect(() => ampacityHintA(0)).toThrow(/areaMm2 must be above 0, got 0/);
+});
+
+// Straight in the logarithms: half way between 10 and 8 gauge the geometric mean of 35 and 50 A; below 14 gauge the first
+// line goes on, as from 12 to 14, above 4/0 the last.
+test('between gauges the hint is the geometric mean, and beyond the table its lines go on', () => {
+  const between = (a: number, b: number) => ampacityHintA(Math.sqrt(awgAreaMm2(a) * awgAreaMm2(b)));
+  expect(between(10, 8)).toBeCloseTo(Math.sqrt(35 * 50), 9);
+  expect(between(14, 12)).toBeCloseTo(Math.sqrt(20 * 25), 9);
+  expect(between(-2, -3)).toBeCloseTo(Math.sqrt(200 * 230), 9);
+  expect(ampacityHintA(awgAreaMm2(16))).toBeCloseTo((20 * 20) / 25, 9);
+  expect(ampacityHintA(awgAreaMm2(-3) ** 2 / awgAreaMm2(-2))).toBeCloseTo((230 * 230) / 200, 9);
+});
+
+test('a fuse of just the current will do', () => {
+  expect([1, 1.01, 400].map(fuseHintA)).toEqual([1, 2, 400]);
+});

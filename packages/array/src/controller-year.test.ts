@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { windCellC } from './cell-temperature.js';
-import { type Controller, checkController, clippedPower } from './controller.js';
+import { type Controller, checkController, clippedPower, readCurve } from './controller.js';
 import { arrayInputW, busPowerW, controllerLosses, controllerYear } from './controller-year.js';
 import { currentAt } from './operating-point.js';
 import { solveModule } from './solve-module.js';
@@ -127,4 +127,45 @@ test.each<[Partial<typeof tracking>, RegExp]>([
   [{ maxCurrentA: Number.NaN }, /maxCurrentA must be/],
 ])('a controller no one sells is refused by name (%#)', (wrong, message) => {
   expect(() => checkController({ ...tracking, ...wrong } as Controller)).toThrow(message);
+});
+
+test('a curve is read straight between its points and ends flat', () => {
+  const x = Float64Array.of(0.1, 0.5, 1);
+  const y = Float64Array.of(0.9, 0.98, 0.96);
+  const read = (at: number) => readCurve(x, y, at);
+  expect([0, 0.1, 0.5, 1, 2].map(read)).toEqual([0.9, 0.9, 0.98, 0.96, 0.96]);
+  expect(read(0.3)).toBeCloseTo(0.94, 12);
+  expect(read(0.75)).toBeCloseTo(0.97, 12);
+  expect(readCurve(Float64Array.of(0.4), Float64Array.of(0.95), 0.9)).toBe(0.95);
+});
+
+test.each<[Partial<typeof tracking>, RegExp]>([
+  [{ efficiency: 0 }, /efficiency must be above 0/],
+  [{ efficiency: { loadFraction: [], efficiency: [] } }, /one length from 1, got 0 and 0/],
+  [{ efficiency: { loadFraction: [0.5, 0.5], efficiency: [0.9, 0.9] } }, /loadFraction must rise/],
+  [{ efficiency: { loadFraction: [-0.1, 0.5], efficiency: [0.9, 0.9] } }, /loadFraction must rise/],
+  [{ efficiency: { loadFraction: [0.5, 1.1], efficiency: [0.9, 0.9] } }, /loadFraction must rise/],
+  [{ efficiency: { loadFraction: [0.5, 1], efficiency: [0.9, 1.2] } }, /efficiency must be above 0/],
+  [{ maxCurrentA: 0.05 }, /maxCurrentA must be 0.1 or more/],
+  [{ maxVoltageV: 0.5 }, /maxVoltageV must be 1 or more/],
+  [{ maxVoltageV: Number.POSITIVE_INFINITY }, /maxVoltageV/],
+  [{ minVoltageAboveBankV: -1 }, /minVoltageAboveBankV/],
+  [{ startVoltageV: -1 }, /startVoltageV/],
+])('so is one beside its limits (%#)', (wrong, message) => {
+  expect(() => checkController({ ...tracking, ...wrong } as Controller)).toThrow(message);
+});
+
+test('the limits of a controller themselves are allowed', () => {
+  const edge = { nightDrawW: 0, maxCurrentA: 0.1, maxVoltageV: 1, minVoltageAboveBankV: 0, startVoltageV: 0 };
+  const curve = { loadFraction: [0, 1], efficiency: [1, 1] };
+  for (const efficiency of [1, curve]) {
+    expect(() => checkController({ ...tracking, ...edge, efficiency } as Controller)).not.toThrow();
+  }
+  expect(() => checkController({ kind: 'direct', nightDrawW: -1 })).toThrow(/nightDrawW/);
+  expect(() => checkController({ kind: 'direct', nightDrawW: 0, maxCurrentA: 0 })).toThrow(/maxCurrentA/);
+});
+
+test('the losses need the bank voltage of every hour', () => {
+  const year = controllerYear(hours(cells60, [500, 500], [20, 20]), tracking, 20, 32);
+  expect(() => controllerLosses(year, new Float64Array(3).fill(25))).toThrow('bankV must have 2 hours, got 3');
 });

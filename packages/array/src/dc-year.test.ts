@@ -99,3 +99,39 @@ test.each<[Partial<ArrayYearInput>, RegExp]>([
   expect(() => one(500, 20, wrong)).toThrow(RangeError);
   expect(() => one(500, 20, wrong)).toThrow(message);
 });
+
+test('the limits of wiring and weather themselves are allowed, what lies beside them is not', () => {
+  for (const edge of [
+    { inSeries: 1, strings: 1 },
+    { cableOhm: 0 },
+    { effectiveWm2: Float64Array.of(3000) },
+    { cellC: Float64Array.of(-100) },
+    { cellC: Float64Array.of(150) },
+    { mismatch: 1, age: 1 },
+    { snowShare: Float64Array.of(1), soiling: 1 },
+  ]) {
+    expect(Number.isFinite(one(500, 20, edge).powerW[0])).toBe(true);
+  }
+  for (const [wrong, message] of [
+    [{ strings: 0 }, /strings/],
+    [{ inSeries: 1.5 }, /inSeries/],
+    [{ cableOhm: 1000 }, /cableOhm/],
+    [{ cableOhm: -0.1 }, /cableOhm/],
+    [{ effectiveWm2: Float64Array.of(-1) }, /effectiveWm2 of hour 0/],
+    [{ effectiveWm2: Float64Array.of(3001) }, /effectiveWm2 of hour 0/],
+    [{ cellC: Float64Array.of(-101) }, /cellC of hour 0/],
+    [{ age: -0.1 }, /age must be 0 to 1/],
+    [{ soiling: 1.1 }, /soiling must be 0 to 1/],
+    [{ snowShare: new Float64Array(2) }, /snowShare must have 1 hours, got 2/],
+    [{ snowShare: Float64Array.of(1.1) }, /snowShare of hour 0/],
+    [{ soiling: new Array(12).fill(0.1) }, /12 shares and 8760 hours, got 12 and 1/],
+  ] as const) {
+    expect(() => one(500, 20, wrong)).toThrow(message);
+  }
+});
+
+test('soiling beyond what is whole in any month is refused', () => {
+  const year = { effectiveWm2: new Float64Array(8760), cellC: new Float64Array(8760) };
+  expect(() => one(0, 0, { ...year, soiling: [...new Array(11).fill(0), 1.1] })).toThrow(/soiling must be 0 to 1/);
+  expect(() => one(0, 0, { ...year, soiling: new Array(11).fill(0) })).toThrow('got 11 and 8760');
+});

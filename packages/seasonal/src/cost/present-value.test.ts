@@ -42,3 +42,19 @@ test('lives, years and rates out of range are refused', () => {
   expect(() => presentValueOfSeries(1, 2, 3, 0)).toThrow('discountRate must be above -0.5 and up to 1 a year, got 3');
   expect(() => presentValueOfPayment(Number.NaN, 1, 0.03)).toThrow(RangeError);
 });
+
+test('the limits of rates and years themselves are allowed', () => {
+  expect(presentValueOfPayment(8, 3, 1)).toBe(1);
+  expect(presentValueOfPayment(5, 0, 0.5)).toBe(5);
+  expect(presentValueOfSeries(1, 200, 0, 0)).toBe(200);
+  for (const rate of [-0.5, 1.01, Number.NaN]) {
+    expect(() => presentValueOfSeries(1, 2, 0.1, rate)).toThrow(/escalation/);
+    expect(() => presentValueOfPayment(1, 2, rate)).toThrow(/discountRate/);
+    expect(() => presentValueOfReplacements(1, 2, 5, rate)).toThrow(/discountRate/);
+  }
+  expect(() => presentValueOfPayment(1, -1, 0)).toThrow(/year/);
+  expect(() => presentValueOfSeries(Number.POSITIVE_INFINITY, 2, 0, 0)).toThrow(/yearly must be a finite amount/);
+  expect(() => presentValueOfReplacements(Number.NaN, 2, 5, 0)).toThrow(/cost must be a finite amount/);
+  for (const n of [0, 201]) expect(() => presentValueOfReplacements(1, 2, n, 0)).toThrow(/years/);
+  expect(replacementsWithin(Number.POSITIVE_INFINITY, 20)).toBe(0);
+});

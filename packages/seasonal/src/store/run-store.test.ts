@@ -158,3 +158,47 @@ test('a store out of range is refused by name', () => {
   store.converterOut.efficiency = 0;
   expect(() => runStore([1], [1], store, 0)).toThrow('converterOut.efficiency must be above 0 and up to 1, got 0');
 });
+
+test('the sums of two hours by hand', () => {
+  const store: SeasonalStore = {
+    kind: 'own',
+    converterIn: { efficiency: 0.5, powerW: 800, minimumLoad: 0, standbyW: 0 },
+    store: { capacityWh: 1000, standingLossPerH: 0 },
+    converterOut: { efficiency: 0.8, powerW: 200, minimumLoad: 0, standbyW: 0 },
+  };
+  // 800 of 1000 Wh give 400 at the store, of which 160 Wh drawn give 128; in three rounds the store is full (840 and 160 put
+  // in), so in a settled year only 320 Wh of the 800 that the converter could take are taken.
+  const { totals, startWh } = runStore([1000, 0], [0, 128], store, 0);
+  expect(startWh).toBeCloseTo(840, 9);
+  expect(totals).toMatchObject({ surplusWh: 1000, demandWh: 128, unmetHours: 0, fullestHour: 0, emptiestHour: 1 });
+  expect(totals.takenWh).toBeCloseTo(320, 9);
+  expect(totals.spilledWh).toBeCloseTo(680, 9);
+  expect(totals.converterInLossWh).toBeCloseTo(160, 9);
+  expect(totals.givenWh).toBeCloseTo(128, 9);
+  expect(totals.converterOutLossWh).toBeCloseTo(32, 9);
+  expect(totals.turnsPerYear).toBeCloseTo(160 / 1000, 9);
+  expect([totals.fullestWh, totals.emptiestWh]).toEqual([1000, 840]);
+  expect(totals.converterInHours).toBeCloseTo(320 / 800, 9);
+  // It gives what is asked all the hour through.
+  expect(totals.converterOutHours).toBeCloseTo(1, 9);
+  expect(totals.standingLossWh).toBe(0);
+});
+
+test('each size of a store is refused by its own name', () => {
+  const refuse = (change: (store: SeasonalStore) => void, words: string) => {
+    const store = perfect(100);
+    change(store);
+    expect(() => runStore([1], [1], store, 0)).toThrow(words);
+  };
+  for (const side of ['converterIn', 'converterOut'] as const) {
+    refuse((store) => Object.assign(store[side], { efficiency: 1.1 }), `${side}.efficiency`);
+    refuse((store) => Object.assign(store[side], { minimumLoad: 1.1 }), `${side}.minimumLoad`);
+    refuse((store) => Object.assign(store[side], { standbyW: -1 }), `${side}.standbyW`);
+    refuse((store) => Object.assign(store[side], { powerW: -1 }), `${side}.powerW`);
+  }
+  refuse((store) => Object.assign(store.store, { standingLossPerH: 1 }), 'standingLossPerH');
+  refuse((store) => Object.assign(store.store, { capacityWh: -1 }), 'store.capacityWh');
+  expect(() => runStore([], [], perfect(1), 0)).toThrow('same length above 0, got 0 and 0');
+  expect(() => runStore([1], [-1], perfect(1), 0)).toThrow('demandWh at index 0');
+  expect(() => runStore([1], [1], perfect(1), -1)).toThrow('startWh');
+});
