@@ -10,29 +10,29 @@ const page = join(import.meta.dirname, 'RESULTS.md');
 
 const read = () => (existsSync(store) ? JSON.parse(readFileSync(store, 'utf8')) : {});
 
-/** Takes over the files of a run; those that it did not touch keep what an earlier one found. */
-export function keepResults(report) {
+/** Takes over the files of a run (as-found.mjs); those that it did not touch keep what an earlier one found. */
+export function keepResults(path) {
+  const [{ planned }, ...changes] = readFileSync(path, 'utf8')
+    .trimEnd()
+    .split('\n')
+    .map((line) => JSON.parse(line));
   const found = read();
-  for (const [file, { source, mutants }] of Object.entries(report.files)) found[file] = fileResult(source, mutants);
+  for (const [file, of] of Object.entries(planned)) {
+    found[file] = fileResult(
+      of,
+      changes.filter((change) => change.file === file),
+    );
+  }
   const sorted = Object.fromEntries(Object.entries(found).sort(([a], [b]) => (a < b ? -1 : 1)));
   writeFileSync(store, `${JSON.stringify(sorted, null, 1)}\n`);
 }
 
-function fileResult(source, mutants) {
-  const lines = source.split('\n');
-  const count = (...statuses) => mutants.filter(({ status }) => statuses.includes(status)).length;
-  const alive = mutants
-    .filter(({ status }) => status === 'Survived' || status === 'NoCoverage')
-    .map(({ location: { start, end }, replacement }) => {
-      const line = lines[start.line - 1];
-      const whole = start.line === end.line;
-      return {
-        line: line.trim(),
-        from: whole ? line.slice(start.column - 1, end.column - 1) : `${line.slice(start.column - 1)} ...`,
-        to: replacement.replace(/\s+/g, ' '),
-      };
-    });
-  return { killed: count('Killed', 'RuntimeError'), endless: count('Timeout'), untested: count('NoCoverage'), alive };
+function fileResult(planned, changes) {
+  const of = (...statuses) => changes.filter(({ status }) => statuses.includes(status));
+  const killed = of('Killed', 'RuntimeError').length;
+  const endless = of('Timeout').length;
+  const alive = of('Survived', 'NoCoverage').map(({ line, from, to }) => ({ line, from, to }));
+  return { planned, killed, endless, untested: of('NoCoverage').length, alive };
 }
 
 const reasonFor = (file, { line, from, to }) =>
@@ -45,8 +45,9 @@ const reasonFor = (file, { line, from, to }) =>
   )?.because;
 
 function tallyOf(results) {
-  const sum = { changes: 0, noticed: 0, endless: 0, explained: 0, left: 0, untested: 0 };
-  for (const [file, { killed, endless, untested, alive }] of results) {
+  const sum = { planned: 0, changes: 0, noticed: 0, endless: 0, explained: 0, left: 0, untested: 0 };
+  for (const [file, { planned, killed, endless, untested, alive }] of results) {
+    sum.planned += planned ?? killed + endless + alive.length;
     sum.noticed += killed + endless;
     sum.endless += endless;
     sum.untested += untested;
@@ -62,24 +63,24 @@ const code = (text) => `\`${text.replaceAll('|', '\\|').replaceAll('`', "'")}\``
 function roomRows(room, found) {
   const all = sourcesOf(room);
   const run = all.filter((file) => file in found);
-  const { changes, noticed, endless, explained, left } = tallyOf(run.map((file) => [file, found[file]]));
-  return `| ${[room, `${run.length} of ${all.length}`, changes, noticed, endless, explained, left, percent(noticed, changes), percent(noticed, changes - explained)].join(' | ')} |`;
+  const { planned, changes, noticed, endless, explained, left } = tallyOf(run.map((file) => [file, found[file]]));
+  return `| ${[room, `${run.length} of ${all.length}`, planned, changes, noticed, endless, explained, left, percent(noticed, changes), percent(noticed, changes - explained)].join(' | ')} |`;
 }
 
 function fileRows(room, found) {
   const run = sourcesOf(room).filter((file) => file in found);
   if (run.length === 0) return `### ${room}\n\nNot run.\n`;
   const rows = run.map((file) => {
-    const { changes, noticed, explained, left, untested } = tallyOf([[file, found[file]]]);
-    return `| ${[file.replace(/^packages\/[^/]+\/src\//, ''), changes, noticed, explained, left, untested, percent(noticed, changes)].join(' | ')} |`;
+    const { planned, changes, noticed, explained, left, untested } = tallyOf([[file, found[file]]]);
+    return `| ${[file.replace(/^packages\/[^/]+\/src\//, ''), planned, changes, noticed, explained, left, untested, percent(noticed, changes)].join(' | ')} |`;
   });
   const missing = sourcesOf(room)
     .filter((file) => !(file in found))
     .map((file) => file.replace(/^packages\/[^/]+\/src\//, ''));
   return `### ${room}
 
-| file | changes | noticed | explained | left | of these run by no test | score |
-| --- | ---: | ---: | ---: | ---: | ---: | ---: |
+| file | changes | asked | noticed | explained | left | of these run by no test | score |
+| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: |
 ${rows.join('\n')}
 ${missing.length === 0 ? '' : `\nNot run: ${missing.join(', ')}.\n`}`;
 }
@@ -130,8 +131,8 @@ export function writePage() {
 
 Written by \`npm run mutate\`; README.md beside this page says how and what the words mean.
 
-| room | files run | changes | noticed | of these endless | explained | left | score | without the explained |
-| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |
+| room | files run | changes | asked | noticed | of these endless | explained | left | score | without the explained |
+| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |
 ${names.map((room) => roomRows(room, found)).join('\n')}
 
 ## Files

@@ -15,8 +15,8 @@ export const rooms = {
   array: [own('array'), ...published('conductors', 'module')],
   // Quick ones first: most changes end the run there.
   year: [
-    ...['charging', 'engine', 'post-piece', 'bus-flow', 'current-limit', 'cabinet-heat', 'cold-bank'].map(inLoop),
-    'packages/year/src/{facts,prepare}/**/*.test.ts',
+    ...['charging', 'engine', 'post-piece', 'bus-flow', 'current-limit', 'cabinet-heat'].map(inLoop),
+    'packages/year/src/facts/*.test.ts',
   ],
   study: [
     own('study'),
@@ -29,8 +29,8 @@ export const rooms = {
 /** Tests of whole years, seconds each: only with `--slow`, for the changes that the quick ones leave. */
 export const slow = {
   year: [
-    ...['running-rules', 'engine-moments', 'balance'].map(inLoop),
-    'packages/year/src/simulate.test.ts',
+    ...['cold-bank', 'running-rules', 'engine-moments', 'balance'].map(inLoop),
+    'packages/year/src/{prepare/*,simulate}.test.ts',
     ...whole('bank-loss', 'bank-place', 'direct-current-limit', 'stop-first', 'dark-season', 'worst'),
   ],
 };

@@ -323,4 +323,6 @@ test('set voltages rise in the cold as told, up to the end of compensation', () 
   expect(bank.setVoltage(0, 25)).toBeCloseTo(28.8, 9);
   expect(bank.setVoltage(0, 5) - bank.setVoltage(0, 25)).toBeCloseTo(12 * 0.005 * 20, 9);
   expect(bank.setVoltage(0, -45)).toBe(bank.setVoltage(0, -20));
+  expect(bank.setVoltage(0, 58)).toBe(bank.setVoltage(0, 50));
+  expect(bank.setVoltage(0, 45)).toBeGreaterThan(bank.setVoltage(0, 50));
 });

@@ -46,3 +46,17 @@ test('capacity falls with cold and never turns negative', () => {
     expect(capacityByTemperature(tempC + 1)).toBeGreaterThanOrEqual(capacityByTemperature(tempC));
   }
 });
+
+test('two points that no bank has are refused', () => {
+  const label = { capacityAh: 1000, atRateH: 20 };
+  const refuse = (other: typeof label, words: RegExp) => {
+    expect(() => rateWeightOf(label, other)).toThrow(words);
+    expect(() => rateWeightOf(other, label)).toThrow(words);
+  };
+  refuse({ capacityAh: 0, atRateH: 100 }, /capacityAh of a label/);
+  refuse({ capacityAh: 700, atRateH: 0.2 }, /atRateH of a label/);
+  refuse({ capacityAh: 1200, atRateH: 20 }, /must be/);
+  // More than at rest, 1.67 times the ten-hour capacity, and less than at the faster rate.
+  refuse({ capacityAh: 1700, atRateH: 100 }, /at 100 h must be .* got 1700 Ah/);
+  refuse({ capacityAh: 999, atRateH: 100 }, /at 100 h must be .* got 999 Ah/);
+});

@@ -28,3 +28,8 @@ test('voltage falls with current, with cold and as the cell empties, and never p
   }
   expect(broken).toEqual([]);
 });
+
+test('a cell of half the resistance drops half as far', () => {
+  const whole = 2.025 - dischargeCellV(0.5, discharge(0.05, 25, 1));
+  expect((2.025 - dischargeCellV(0.5, discharge(0.05, 25, 0.5))) / whole).toBeCloseTo(0.5, 9);
+});

@@ -41,3 +41,16 @@ test('positions past the edges take the value of the edge', () => {
   expect(interpolateState(byState, 3, 500)).toBe(interpolateState(byState, 3, hottestC));
   expect(interpolateState(byState, -1, 25)).toBe(interpolateState(byState, 0, 25));
 });
+
+test('a table of powers, too, takes the value of its edge beyond it', () => {
+  const byPower = Float64Array.from({ length: temperatureNodes * stateNodes * powerNodes }, (_, k) => k);
+  const at = (p: number, s: number, tempC: number) => interpolatePower(byPower, p, s, tempC);
+  expect(at(-3, 5, 10)).toBe(at(0, 5, 10));
+  expect(at(powerNodes + 7, 5, 10)).toBeCloseTo(at(powerNodes - 1, 5, 10), 4);
+  // The last node of the first row, by its number, and not the first of the next.
+  expect(at(powerNodes - 1, 0, coldestC)).toBeCloseTo(powerNodes - 1, 4);
+  expect(at(5, -3, 10)).toBe(at(5, 0, 10));
+  expect(at(5, stateNodes + 3, 10)).toBeCloseTo(at(5, stateNodes - 1, 10), 4);
+  expect(at(5, 5, -273)).toBe(at(5, 5, coldestC));
+  expect(at(5, 5, 500)).toBe(at(5, 5, hottestC));
+});

@@ -1,3 +1,4 @@
+import { busPowerW, controllerYear, solveModule } from '@wintergap/array';
 import type { Bank } from '@wintergap/battery';
 import { compileGenerator, type GeneratorSettings } from '@wintergap/generator';
 import { expect, test } from 'vitest';
@@ -151,4 +152,51 @@ test('the stage sets the voltage that acceptance is asked at', () => {
   ] as const) {
     expect(solve({ sunW: () => 500, bank: staged }, { stage })).toMatchObject({ chargeW, thrownW: 500 - chargeW });
   }
+});
+
+// A direct connection gives what the module's curve has at the voltage of the bank, which charging raises from 24 to 26 V.
+test('a direct connection is solved again at the voltage that its own current makes', () => {
+  const sheet = { vmpV: 32.5, impA: 9.24, vocV: 39.9, iscA: 9.82, cells: 60, vocPerK: -0.0031, iscPerK: 0.0005 };
+  const lit = { effectiveWm2: Float64Array.of(800), cellC: Float64Array.of(20) };
+  const wired = { parameters: solveModule(sheet), inSeries: 1, strings: 4, cableOhm: 0, ...lit };
+  const controller = controllerYear(wired, { kind: 'direct', nightDrawW: 0 }, 20, 32);
+  const sources = [{ name: 'array', controller, maxCurrentA: 1e6 }];
+  const charging = bank({ chargeAmps: (powerW) => powerW / 26 });
+  const flow = solve({ bank: charging }, {}, { sources });
+  const [at24, at26] = [24, 26].map((volts) => busPowerW(controller, 0, volts));
+  expect(at26! / at24!).toBeGreaterThan(1.05);
+  expect(flow.sunW).toBeCloseTo(at26!, 9);
+  expect(flow).toMatchObject({ chargeW: flow.sunW, voltageV: 26, thrownW: 0 });
+  expect(flow.amps).toBeCloseTo(at26! / 26, 9);
+});
+
+test('an AC engine that carries all AC load lets the inverter rest, a DC engine does not', () => {
+  const rested = solve({ acW: () => 500, generator: acSet, inverterIdleW: 20 }, { engineLoaded: true });
+  expect(rested).toMatchObject({ inverterW: 0, demandW: 0, acByInverterW: 0 });
+  const carried = solve({ acW: () => 500, generator: petrolSet, inverterIdleW: 20 }, { engineLoaded: true });
+  expect(carried).toMatchObject({ engineToAcW: 0, acByInverterW: 500, inverterW: 520, engineLimitW: 3000 });
+});
+
+test('a bank held by its current is charged by the engine at the voltage it has', () => {
+  const cold = bank({ acceptanceAmps: () => 5, chargeLimitAmps: () => 5, terminalVoltage: () => 23 });
+  const flow = solve({ dcW: () => 100, generator: petrolSet, bank: cold }, { engineLoaded: true });
+  expect(flow).toMatchObject({ chargeW: 115, engineToDcW: 215, amps: 5, voltageV: 23, atVoltageLimit: false });
+});
+
+test('without current the bus stands at the voltage of a resting bank', () => {
+  const full = solve({ sunW: () => 500, bank: bank({ restVoltage: () => 25.4 }) }, { stateOfCharge: 1 });
+  expect(full).toMatchObject({ amps: 0, voltageV: 25.4, thrownW: 500 });
+});
+
+test('what engine and bank together cannot carry is shed in proportion', () => {
+  // 3000 W of the engine and 5 A at the 22 V to which they draw the bank, of 4000 W.
+  const weak = bank({ dischargeLimitAmps: () => 5, terminalVoltage: (amps) => (amps < 0 ? 22 : 26) });
+  const flow = solve({ dcW: () => 4000, generator: petrolSet, bank: weak }, { engineLoaded: true });
+  expect(flow).toMatchObject({ engineToDcW: 3000, dischargeW: 110, amps: -5, voltageV: 22 });
+  expect(flow.servedShare).toBeCloseTo(3110 / 4000, 12);
+});
+
+test('a current limit counts at the voltage of the moment before', () => {
+  const rising = bank({ chargeAmps: (powerW) => powerW / 26 });
+  expect(solve({ sunW: () => 500, maxCurrentA: 10, bank: rising })).toMatchObject({ sunW: 240, chargeW: 240 });
 });
