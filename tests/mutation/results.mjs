@@ -5,17 +5,20 @@ import { equivalent } from './equivalent.mjs';
 import { rooms } from './rooms.mjs';
 import { sourcesOf } from './sources.mjs';
 
-const store = join(import.meta.dirname, 'results.json');
+const store = join(import.meta.dirname, 'results.jsonl');
 const page = join(import.meta.dirname, 'RESULTS.md');
 
-const read = () => (existsSync(store) ? JSON.parse(readFileSync(store, 'utf8')) : {});
-
-/** Takes over the files of a run (as-found.mjs); those that it did not touch keep what an earlier one found. */
-export function keepResults(path) {
-  const [{ planned }, ...changes] = readFileSync(path, 'utf8')
+const linesOf = (path) =>
+  readFileSync(path, 'utf8')
     .trimEnd()
     .split('\n')
     .map((line) => JSON.parse(line));
+/** File -> what its last run found. */
+const read = () => (existsSync(store) ? Object.fromEntries(linesOf(store).map(({ file, ...of }) => [file, of])) : {});
+
+/** Takes over the files of a run (as-found.mjs); those that it did not touch keep what an earlier one found. */
+export function keepResults(path) {
+  const [{ planned }, ...changes] = linesOf(path);
   const found = read();
   for (const [file, of] of Object.entries(planned)) {
     found[file] = fileResult(
@@ -23,8 +26,10 @@ export function keepResults(path) {
       changes.filter((change) => change.file === file),
     );
   }
-  const sorted = Object.fromEntries(Object.entries(found).sort(([a], [b]) => (a < b ? -1 : 1)));
-  writeFileSync(store, `${JSON.stringify(sorted, null, 1)}\n`);
+  const lines = Object.keys(found)
+    .sort()
+    .map((file) => JSON.stringify({ file, ...found[file] }));
+  writeFileSync(store, `${lines.join('\n')}\n`);
 }
 
 function fileResult(planned, changes) {
@@ -47,7 +52,7 @@ const reasonFor = (file, { line, from, to }) =>
 function tallyOf(results) {
   const sum = { planned: 0, changes: 0, noticed: 0, endless: 0, explained: 0, left: 0, untested: 0 };
   for (const [file, { planned, killed, endless, untested, alive }] of results) {
-    sum.planned += planned ?? killed + endless + alive.length;
+    sum.planned += planned;
     sum.noticed += killed + endless;
     sum.endless += endless;
     sum.untested += untested;

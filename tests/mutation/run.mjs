@@ -4,7 +4,7 @@
 //   npm run mutate -- tally --stopped          takes over what a run had found when it was stopped
 //   npm run mutate -- year --slow              with the tests of whole years, after a quick run
 //   npm run mutate                             writes RESULTS.md anew, runs nothing
-// Results of the files that were run go to results.json beside this file; RESULTS.md tells of all of them.
+// Results of the files that were run go to results.jsonl beside this file; RESULTS.md tells of all of them.
 import { mkdirSync } from 'node:fs';
 import { cpus, setPriority } from 'node:os';
 import { join, resolve } from 'node:path';
