@@ -3,6 +3,8 @@
 
 const beyondTheEnd = 'one step further writes beyond the end of a typed array, which holds nothing there';
 const tie = 'the same value is put in place of itself';
+const exact = 'differs only where two sums of parts agree to the last bit';
+const meet = 'at the point itself both lines have the same value';
 
 const inFile = (file, ...changes) => changes.map((change) => ({ file: `packages/${file}.ts`, ...change }));
 
@@ -165,4 +167,200 @@ export const equivalent = [
     from: 'ran > 0',
     because: 'an hour without a run adds nothing',
   }),
+  ...inFile(
+    'battery/src/autonomy',
+    {
+      line: 'if (amps > bank.dischargeLimitAmps(s, tempC) || s < bank.reachableEmpty(tempC, amps)) break;',
+      to: 'amps >= bank.dischargeLimitAmps(s, tempC)',
+      because: exact,
+    },
+    {
+      line: 'if (amps > bank.dischargeLimitAmps(s, tempC) || s < bank.reachableEmpty(tempC, amps)) break;',
+      to: 's <= bank.reachableEmpty(tempC, amps)',
+      because: exact,
+    },
+  ),
+  ...inFile('battery/src/cabinet/cabinet', {
+    line: 'if (!(missingK > 0)) return 0;',
+    to: 'missingK >= 0',
+    because: 'nothing missing asks for no power either way',
+  }),
+  ...inFile(
+    'battery/src/cell-limits',
+    {
+      line: 'return cells < 1 || Math.abs(voltageV / cells / cellV - 1) > voltageTolerance ? null : cells;',
+      to: 'false',
+      because: 'a voltage over no cells is endless, which is refused too',
+    },
+    {
+      line: 'return cells < 1 || Math.abs(voltageV / cells / cellV - 1) > voltageTolerance ? null : cells;',
+      to: 'Math.abs(voltageV / cells / cellV - 1) >= voltageTolerance',
+      because: exact,
+    },
+  ),
+  ...inFile('battery/src/self-discharge', {
+    line: 'for (let k = 0; k < table.length; k++) {',
+    to: 'k <= table.length',
+    because: beyondTheEnd,
+  }),
+  ...inFile(
+    'battery/src/life/cycle-life',
+    {
+      line: 'if (!(depth > 0)) return Number.POSITIVE_INFINITY;',
+      because: 'the falling line of the table is endless at 0 as well; no range is below',
+    },
+    {
+      line: 'while (k < table.length - 1 && table[k]!.depth < depth) k++;',
+      to: 'table[k]!.depth <= depth',
+      because: meet,
+    },
+  ),
+  ...inFile(
+    'battery/src/life/rainflow',
+    {
+      line: 'if (n > 0 && value === turns[n - 1]) continue;',
+      because: 'no number equals the turning point that is not there yet',
+    },
+    {
+      line: 'if (n >= 2 && value > turns[n - 1]! === turns[n - 1]! > turns[n - 2]!) turns[n - 1] = value;',
+      to: 'value >= turns[n - 1]!',
+      because: 'equal values have been passed over in the line before',
+    },
+    {
+      line: 'if (n >= 2 && value > turns[n - 1]! === turns[n - 1]! > turns[n - 2]!) turns[n - 1] = value;',
+      to: 'turns[n - 1]! >= turns[n - 2]!',
+      because: 'neighbours in the list of turning points differ',
+    },
+  ),
+  ...inFile(
+    'battery/src/lead-acid/capacity',
+    { line: 'for (let k = 0; k < 50; k++) {', because: 'one more halving of what is a bit wide already' },
+    { line: 'for (let k = 0; k < 60; k++) {', because: 'one more halving of what is a bit wide already' },
+    { line: 'if (ratioAt(rateWeight) < ratio) low = rateWeight;', because: exact },
+    { line: 'if (q < capacityByRate((10 * q) / rateH, rateWeight)) low = q;', because: exact },
+    {
+      line: 'const [fast, slow] = one.atRateH < other.atRateH ? [one, other] : [other, one];',
+      because: 'two points at one rate are refused two lines on',
+    },
+  ),
+  ...inFile('battery/src/lead-acid/freezing', {
+    line: 'while (k < table.length - 1 && table[k]![0] < x) k++;',
+    to: 'table[k]![0] <= x',
+    because: meet,
+  }),
+  ...inFile(
+    'battery/src/lead-acid/grid',
+    { line: 'if (!(x > 0)) return table[0]!;', to: 'x >= 0', because: tie },
+    { line: 'if (!(t > 0)) t = 0;', to: 't >= 0', because: tie },
+    { line: 'else if (t > lastTemperature) t = lastTemperature;', to: 't >= lastTemperature', because: tie },
+    { line: 'if (!(s > 0)) s = 0;', to: 's >= 0', because: tie },
+    { line: 'else if (s > lastState) s = lastState;', to: 's >= lastState', because: tie },
+    { line: 'if (!(p > 0)) p = 0;', to: 'p >= 0', because: tie },
+    { line: 'else if (p > lastPower) p = lastPower;', to: 'p >= lastPower', because: tie },
+  ),
+  ...inFile(
+    'battery/src/lead-acid/set-voltage',
+    { line: 'if (t < compensatedFromC) t = compensatedFromC;', to: 't <= compensatedFromC', because: tie },
+    { line: 'else if (t > compensatedToC) t = compensatedToC;', to: 't >= compensatedToC', because: tie },
+  ),
+  ...inFile(
+    'battery/src/lithium/bank',
+    {
+      line: 'return (2 * cellW) / (v + (under > 0 ? Math.sqrt(under) : 0));',
+      to: 'under >= 0',
+      because: 'the root of nothing is nothing',
+    },
+    {
+      line: 'if (amps > 0) return cells * (v + amps * chargeOhm(s, tempC));',
+      to: 'amps >= 0',
+      because: 'no current makes no drop either way',
+    },
+    { line: 'if (!(over > 0) || s >= 1) return 0;', to: 'over >= 0', because: 'nothing over drives no current' },
+    { line: 'if (!(over > 0) || s >= 1) return 0;', from: 's >= 1', because: 'nothing is left to be charged at 1' },
+    { line: 'if (!(over > 0)) return 0;', to: 'over >= 0', because: 'nothing over drives no current' },
+    { line: 'const x = s > 0 ? Math.min(s, 1) * stateSteps : 0;', to: 's >= 0', because: tie },
+    {
+      line: 'for (let k = 1; k <= stateSteps; k++)',
+      because: 'the integral up to the last point is never asked: full is read from the step before',
+    },
+  ),
+  ...inFile(
+    'battery/src/lithium/cell',
+    { line: 'for (let i = 0; i < table.length; i++) {', to: 'i <= table.length', because: beyondTheEnd },
+    { line: 'while (k < points.length - 1 && points[k]![0] < x) k++;', to: 'points[k]![0] <= x', because: meet },
+  ),
+  ...inFile(
+    'year/src/loop/bus-flow',
+    {
+      line: 'limitedByCurrent && beforeEngineW + engineLimitW > acceptAmps * bank.restVoltage(stateOfCharge)',
+      to: 'true',
+      because: 'only spares a question: below that power the limit is not reached',
+    },
+    {
+      line: 'limitedByCurrent && beforeEngineW + engineLimitW > acceptAmps * bank.restVoltage(stateOfCharge)',
+      to: 'beforeEngineW + engineLimitW >= acceptAmps * bank.restVoltage(stateOfCharge)',
+      because: exact,
+    },
+    {
+      line: 'limitedByCurrent && beforeEngineW + engineLimitW > acceptAmps * bank.restVoltage(stateOfCharge)',
+      to: 'acceptAmps / bank.restVoltage(stateOfCharge)',
+      because: 'asks for the voltage more often than need be',
+    },
+    { line: 'atVoltageLimit: false,', because: 'set anew before it is read' },
+    {
+      line: 'const isSatisfied = flow.engineWantW > 0 && flow.engineWantW <= engineLimitW;',
+      to: 'flow.engineWantW >= 0',
+      because: 'an engine that is not wanted leaves just what the bank takes',
+    },
+    {
+      line: 'if (netW >= 0) {',
+      to: 'netW > 0',
+      because: 'neither charge nor discharge: all is nothing in both parts',
+    },
+    {
+      line: 'flow.chargeW = engineToDcW > 0 ? netW : Math.min(netW, acceptW);',
+      to: 'false',
+      because: 'an engine is held to what the bank takes: the smaller one is the same, but for rounding',
+    },
+    { line: 'if (amps > mostAmps) {', to: 'amps >= mostAmps', because: exact },
+    {
+      line: 'if (stateOfCharge <= flow.emptyAt + emptyBand) {',
+      to: 'stateOfCharge < flow.emptyAt + emptyBand',
+      because: 'one thousand-millionth of the charge',
+    },
+    {
+      line: 'flow.servedShare = givenW < wantedW ? (flow.sunW + engineToDcW + givenW) / flow.demandW : 1;',
+      from: 'givenW < wantedW',
+      to: 'true',
+      because: 'what is given in full is all of the demand, but for rounding',
+    },
+    {
+      line: 'flow.servedShare = givenW < wantedW ? (flow.sunW + engineToDcW + givenW) / flow.demandW : 1;',
+      to: 'givenW <= wantedW',
+      because: 'what is given in full is all of the demand, but for rounding',
+    },
+  ),
+  ...inFile('year/src/loop/charging', {
+    line: 'if (charge.equalisedH + 1e-9 >= rules.equaliseH) {',
+    to: 'charge.equalisedH + 1e-9 > rules.equaliseH',
+    because: exact,
+  }),
+  ...inFile(
+    'year/src/loop/engine',
+    {
+      line: 'const byVoltage = generator.startBelowV > 0 && engine.lowVoltageH + sameCharge >= generator.startBelowVForH;',
+      to: 'engine.lowVoltageH + sameCharge > generator.startBelowVForH',
+      because: exact,
+    },
+    {
+      line: 'if (engine.exercising) return engine.ranH + sameCharge >= generator.exerciseH;',
+      to: 'engine.ranH + sameCharge > generator.exerciseH',
+      because: exact,
+    },
+    {
+      line: 'if (isFull && stateOfCharge > generator.startBelow[h]! + sameCharge) return true;',
+      to: 'stateOfCharge >= generator.startBelow[h]! + sameCharge',
+      because: exact,
+    },
+  ),
 ];

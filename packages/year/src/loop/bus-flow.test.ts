@@ -62,6 +62,7 @@ test('part of the charge may make gas', () => {
 test('what the load has beyond the sun comes out of the bank, up to its limits', () => {
   const flow = solve({ sunW: () => 100, dcW: () => 340 });
   expect(flow).toMatchObject({ dischargeW: 240, amps: -10, servedShare: 1, chargeW: 0, thrownW: 0, storedShare: 1 });
+  expect(flow.atVoltageLimit).toBe(false);
   expect(flow.ratePerH).toBeCloseTo(-0.1, 12);
   // 5 A of 24 V: 120 W and the sun's 100 W of 340 W.
   const limited = solve({ sunW: () => 100, dcW: () => 340, bank: bank({ dischargeLimitAmps: () => 5 }) });
