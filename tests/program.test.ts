@@ -227,14 +227,6 @@ test('wrong input is exit code 2 with line and column, and no stack', () => {
   }
 });
 
-test('help shows an example for each command', () => {
-  for (const command of ['year', 'compare', 'check', 'weather', 'start']) {
-    const { status, stdout } = run(command, '--help');
-    expect(status).toBe(0);
-    expect(stdout).toMatch(/Example:\n {2}wintergap/);
-  }
-});
-
 test('weather --make turns twelve means into a year that runs like the means themselves', () => {
   const means = join(folder, 'means.yaml');
   const months = (values: number[], unit: string) => `[${values.map((value) => `${value} ${unit}`).join(', ')}]`;

@@ -78,6 +78,21 @@ test('the help of the program fills less than half a screen, with every command 
   expect(stdout).toMatch(/^Example: wintergap start/m);
 });
 
+const asked = createProgram().commands.filter((command) => command.name() !== 'complete');
+
+test.each(asked.map((command) => [command.name(), command] as const))(
+  'the help of %s fills no more than 24 lines of a terminal, with every option and an example',
+  (name, command) => {
+    const { status, stdout } = run('wintergap', name, '--help');
+    expect(status).toBe(0);
+    const lines = stdout.trimEnd().split('\n');
+    expect(lines.length).toBeLessThanOrEqual(24);
+    for (const line of lines) expect(line.length, line).toBeLessThanOrEqual(80);
+    for (const { flags } of command.options) expect(stdout).toContain(`\n  ${flags} `);
+    expect(stdout).toMatch(new RegExp(`^Examples?[,:].*\\swintergap ${name} |"\\$\\(wintergap ${name} `, 'ms'));
+  },
+);
+
 test('a misspelled command, option or variant is answered with the one that was meant', () => {
   expect(run('wintergap', 'yaer', 'site.yaml').stderr).toMatch(/Did you mean year\?/);
   expect(run('wintergap', 'year', 'site.yaml', '--vairant', 'x').stderr).toMatch(/Did you mean --variant\?/);

@@ -3,7 +3,4 @@ export interface AcceptWeather {
   acceptWeather?: boolean;
 }
 
-export const acceptWeather = [
-  '--accept-weather',
-  'go on with weather that is rejected; a warning then stands first',
-] as const;
+export const acceptWeather = ['--accept-weather', 'go on with weather that is rejected, a warning first'] as const;

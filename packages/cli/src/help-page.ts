@@ -1,10 +1,11 @@
-import { type Command, Help } from 'commander';
+import type { Command, Help } from 'commander';
 
 /**
- * The help of a command; of the program itself a page of less than half a screen, with the commands in two columns.
+ * The help of a command: half a screen, a line for each option. Of the program itself less, with the commands in two columns.
+ * What does not fit stands in the manual page.
  */
 export function helpPage(command: Command, helper: Help): string {
-  if (command.parent !== null) return Help.prototype.formatHelp.call(helper, command, helper);
+  if (command.parent !== null) return commandPage(command, helper);
   const commands = helper.visibleCommands(command).filter((one) => one.name() !== 'help');
   const widest = Math.max(...commands.map((one) => one.name().length));
   const cells = commands.map((one) => `  ${one.name().padEnd(widest)} ${one.summary()}`);
@@ -18,5 +19,23 @@ export function helpPage(command: Command, helper: Help): string {
     ...rows,
     '',
     `Example: ${command.name()} start my-place && ${command.name()} year my-place/site.yaml\n`,
+  ].join('\n');
+}
+
+function commandPage(command: Command, helper: Help): string {
+  const terms = [
+    ...command.registeredArguments.map((one) => [`<${helper.argumentTerm(one)}>`, helper.argumentDescription(one)]),
+    ...helper
+      .visibleOptions(command)
+      .filter(({ long }) => long !== '--help')
+      .map((one) => [helper.optionTerm(one), helper.optionDescription(one)]),
+  ] as const;
+  const widest = Math.max(...terms.map(([term]) => term!.length));
+  return [
+    `Usage: ${helper.commandUsage(command)}`,
+    helper.commandDescription(command),
+    '',
+    ...terms.map(([term, about]) => `  ${term!.padEnd(widest)}  ${about}`),
+    '',
   ].join('\n');
 }

@@ -1,4 +1,5 @@
 import type { Command } from 'commander';
+import { manualTextOf } from './manual-text.js';
 
 /** A line of text as roff takes it: strokes and hyphens as they are, no line taken as an order. */
 const plain = (text: string): string =>
@@ -32,6 +33,7 @@ function commandPart(command: Command): string {
     ...command.registeredArguments.map((argument) => entry(helper.argumentTerm(argument), argument.description)),
     ...options.map((option) => entry(helper.optionTerm(option), helper.optionDescription(option))),
     after === '' ? '' : asItStands(after),
+    ...manualTextOf(command).map(asItStands),
   ].join('');
 }
 

@@ -5,22 +5,18 @@ import { addCommonYearsOptions } from '../common-years-options.js';
 import { openSite } from '../open-site.js';
 
 const help = `
-The site file may say what store, and at what prices; without them the store is
-hydrogen and the verdict is in hours, fuel and kWh:
+The site file may say what store and prices; without: hydrogen, hours and kWh:
   carry:
     store: { in: { efficiency: 65 %, minimumLoad: 10 %, standby: 20 W },
              standing: 0.1 %/day, out: { efficiency: 50 % } }
   costs:
-    { years: 20, discount: 3 %, fuelEscalation: 1 %,
-      array: 600 /kW, bank: 200 /kWh,
-      engine: { price: 1800, life: 2000 h, service: 0.4 /h },
+    { years: 20, discount: 3 %, fuelEscalation: 1 %, array: 600 /kW,
+      bank: 200 /kWh, engine: { price: 1800, life: 2000 h, service: 0.4 /h },
       store: { in: 1500 /kW, kept: 20 /kWh, out: 2500 /kW, upkeep: 100 /year,
                lives: { in: 12 years, kept: 25 years, out: 10 years } } }
 
 Exit code 1 when no array that was tried covers the year.
-
-Example:
-  wintergap carry examples/kettle-pond.yaml`;
+Example: wintergap carry examples/kettle-pond.yaml`;
 
 export function addCarry(program: Command): void {
   const command = program

@@ -13,7 +13,7 @@ export function addCheck(program: Command): void {
     .option('--units <system>', 'metric or us, instead of what the site file says')
     .addHelpText(
       'after',
-      '\nExit code 1 when a calculated limit is exceeded.\nExample:\n  wintergap check examples/kettle-pond.yaml',
+      '\nExit code 1 when a calculated limit is exceeded.\nExample: wintergap check examples/kettle-pond.yaml',
     )
     .action(async (file: string, options: AcceptWeather & { json?: boolean; units?: string }) => {
       const site = await openSite(file, options);

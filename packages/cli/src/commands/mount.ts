@@ -8,14 +8,14 @@ export function addMount(program: Command): void {
   const command = program
     .command('mount')
     .summary('fixed, pole or axes')
-    .description('fixed, vertical, seasonal, pole or axes: hours, light, snow, money, and the one to choose')
+    .description('fixed, vertical, seasonal, pole, axes: hours, light, snow, money, the choice')
     .argument('<site>', 'site file (YAML)')
-    .option('--array <name>', 'which array; the first that stands unless given')
+    .option('--array <name>', 'which array (default: the first that stands)')
     .option('--variant <name>', 'a variant of the site file instead of its base design')
     .option(...acceptWeather)
     .option('--json', 'print one JSON document');
   addCommonYearsOptions(command)
-    .addHelpText('after', '\nExample:\n  wintergap mount examples/kettle-pond.yaml')
+    .addHelpText('after', '\nExample: wintergap mount examples/kettle-pond.yaml')
     .action(async (file: string, options: MountOptions) => {
       const site = await openSite(file, options);
       const { answerMount } = await import('../answers/mount.js');

@@ -6,10 +6,10 @@ export function addStart(program: Command): void {
     .summary('a site file to edit')
     .description('a commented site file and demo weather to edit')
     .argument('<folder>', 'where to put them; made if it is not there')
-    .option('--ask', 'put eight questions first, and write the file from the answers; from a pipe, one a line')
+    .option('--ask', 'put eight questions, write the file from them (a pipe: a line each)')
     .addHelpText(
       'after',
-      '\nExample:\n  wintergap start my-place && wintergap year my-place/site.yaml\n  wintergap start my-place --ask',
+      '\nExamples:\n  wintergap start my-place && wintergap year my-place/site.yaml\n  wintergap start my-place --ask',
     )
     .action(async (folder: string, { ask }: { ask?: boolean }) => {
       if (ask) await (await import('../answers/start-asked.js')).answerStartAsked(folder);

@@ -5,7 +5,7 @@ const examples = `
 Several files, a folder, or a file of several years: one line a year.
 Exit code 1 when a year is rejected.
 
-Example:
+Examples:
   wintergap weather data-demo/kettle-pond.csv
   wintergap weather measured.csv --mend --table mended.csv
   wintergap weather ridge-*.csv
@@ -16,14 +16,14 @@ export function addWeather(program: Command): void {
     .command('weather')
     .summary('what a weather file holds')
     .description('what a weather file holds and whether to trust it; convert it to the plain table')
-    .argument('<files...>', 'EPW, TMY3, POWER or plain table, several years of them, or a site file')
-    .option('--latitude <degrees>', 'of the site, north positive: to compare with, or where the file says nothing')
+    .argument('<files...>', 'EPW, TMY3, POWER or plain tables, or a site file')
+    .option('--latitude <degrees>', 'of the site, or of a file that lacks it; north positive')
     .option('--longitude <degrees>', 'of the site, east positive')
     .option('--utc-offset <hours>', 'of local standard time, east positive')
-    .option('--make', 'make the year from the monthly means in a site file')
-    .option('--site', 'judge the weather that a site file names, its clock mended as it says')
-    .option('--mend', 'fill gaps that are too long to bridge from the days around them')
-    .option('--table <file>', 'write the weather as the plain table (CSV); mended hours are marked')
+    .option('--make', 'make a year from the monthly means in a site file')
+    .option('--site', 'judge the weather of a site file, its clock mended')
+    .option('--mend', 'fill gaps too long to bridge from the days around')
+    .option('--table <file>', 'write the plain table (CSV); mended hours are marked')
     .option('--json', 'print one JSON document')
     .option('--units <system>', 'metric or us', 'metric')
     .addHelpText('after', examples)

@@ -15,7 +15,7 @@ export function addWeigh(program: Command): void {
     .option('--json', 'print one JSON document')
     .option('--units <system>', 'metric or us, instead of what the site file says');
   addCommonYearsOptions(command)
-    .addHelpText('after', '\nExample:\n  wintergap weigh examples/kettle-pond.yaml')
+    .addHelpText('after', '\nExample: wintergap weigh examples/kettle-pond.yaml')
     .action(async (file: string, options: WeighOptions) => {
       const site = await openSite(file, options);
       const { answerWeigh } = await import('../answers/weigh.js');
