@@ -9,6 +9,7 @@ import { loadavg } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { inside } from './inside.mjs';
+import { liveMoves } from './live.mjs';
 import { machine } from './machine.mjs';
 import { weatherName } from './place.mjs';
 import { starts, sweepGrowth, yearsGrowth } from './starts.mjs';
@@ -43,6 +44,7 @@ section(
   sweepGrowth(long ? [10, 100, 1000, 10_000, 100_000] : [10, 100, 1000]),
 );
 section('Common years of one design', yearsGrowth(long ? [1, 10, 100, 1000] : [1, 10, 100]));
+section('Moves on the live page', await liveMoves());
 if (!long) lines.push('Up to 100,000 designs and 1,000 years with `npm run bench -- --long`.', '');
 lines.push(`Load average of the last minute at the end: ${loadavg()[0].toFixed(1)}.`);
 
