@@ -26,7 +26,7 @@ main{display:grid;gap:1.4rem;grid-template-columns:minmax(0,1fr)}
 .name{display:block;color:var(--quiet);font-size:.85rem}
 .number{font:600 2rem/1.1 Georgia,'Times New Roman',serif;font-variant-numeric:tabular-nums lining-nums}
 .number .unit{font:400 .95rem/1 system-ui,sans-serif;color:var(--quiet)}
-.settling .number data{color:var(--quiet)}
+.settling .number data,.not-run .number data{color:var(--quiet)}
 .progress{display:flex;align-items:center;gap:.6rem;font-size:.85rem;color:var(--quiet);margin:.35rem 0 0}
 progress{appearance:none;width:7rem;height:.3rem;border:0;background:var(--rule);border-radius:2px;overflow:hidden}
 progress::-webkit-progress-bar{background:var(--rule)}
@@ -79,6 +79,7 @@ section{min-width:0}
 figure{margin:0;min-width:0}
 figcaption{color:var(--quiet);font-size:.88rem;margin-bottom:.3rem}
 .pair{display:grid;gap:1.4rem}
+.pair>:only-child{grid-column:1/-1;max-width:34rem}
 .key{list-style:none;display:flex;flex-wrap:wrap;gap:.1rem 1.1rem;margin:.2rem 0 0;padding:0}
 .key svg{vertical-align:-1px}
 .scroll{overflow-x:auto;position:relative}
@@ -86,6 +87,7 @@ table{border-collapse:collapse;font-variant-numeric:tabular-nums;font-size:.92re
 th,td{padding:.25rem .6rem;text-align:right;white-space:nowrap;border-bottom:1px solid var(--rule)}
 th:first-child{text-align:left;padding-left:0}
 thead th{vertical-align:bottom;white-space:normal;max-width:8rem;border-bottom:2px solid var(--ink)}
+thead th:first-child{white-space:nowrap}
 thead td{border-bottom:2px solid var(--ink)}
 tbody th{font-weight:400;white-space:normal}
 th .unit{display:block;color:var(--quiet);font-weight:400;font-size:.85rem}

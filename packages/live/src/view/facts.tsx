@@ -12,17 +12,21 @@ export function Facts({ session, state }: OfPage): VNode {
   const cost = state.present?.cost;
   return (
     <dl class="facts">
-      <Fact name="Weather file's year" id="own-hours" value={generator.hours} unit="h">
-        {figure(generator.starts, 0)} starts
-      </Fact>
-      <Fact
-        name="Fuel"
-        id="fuel"
-        value={inVolumeUnit(own?.fuelLitres.mean ?? generator.fuelLitres, units)}
-        unit={volumeUnit(units)}
-      >
-        {own ? 'a year, mean' : "in the file's year"}
-      </Fact>
+      {state.view.design.generator && (
+        <>
+          <Fact name="Weather file's year" id="own-hours" value={generator.hours} unit="h">
+            {figure(generator.starts, 0)} {generator.starts === 1 ? 'start' : 'starts'}
+          </Fact>
+          <Fact
+            name="Fuel"
+            id="fuel"
+            value={inVolumeUnit(own?.fuelLitres.mean ?? generator.fuelLitres, units)}
+            unit={volumeUnit(units)}
+          >
+            {own ? 'a year, mean' : "in the file's year"}
+          </Fact>
+        </>
+      )}
       <Fact name="Thrown away" id="thrown" value={throttle.kWh} unit="kWh">
         {percent(throttle.kWh / (array.availableKWh || 1))} of what was offered
       </Fact>
