@@ -1,6 +1,6 @@
 // What a page that draws by itself, in a browser, takes from the report: the same charts, colours and words.
 export { valueAxis } from './chart/axes.js';
-export { chargeChart, type DailyCharge, dailyCharge, engineDaysChart } from './chart/charge.js';
+export { chargeFrame, type DailyCharge, dailyCharge, engineDaysFrame } from './chart/charge.js';
 export { type Chart, narrowWidth, wideWidth } from './chart/chart.js';
 export { energyChart } from './chart/energy.js';
 export { monthBarsChart } from './chart/month-bars.js';

@@ -1,12 +1,15 @@
 // biome-ignore-all assist/source/organizeImports: this comes before what makes schemas
 import { withoutEval } from './no-eval.js';
+import { lossChain } from '@wintergap/report/in-page';
 import { SiteError, withVariant } from '@wintergap/site';
-import { PreparedCache, simulateInputs } from '@wintergap/year';
+import { PreparedCache, simulateInputs, type YearResult } from '@wintergap/year';
 import { buffersOf } from '../hand-over/column-text.js';
+import type { Change } from '../design/change.js';
 import type { HandOver } from '../hand-over/hand-over.js';
 import { designOfChange } from './design-of-change.js';
 import type { Answer, Question } from './messages.js';
-import { yearView } from './year-view.js';
+import { practise } from './practice.js';
+import { type YearView, yearView } from './year-view.js';
 import { createYearsRunner, type Settle, Superseded } from './years-runner.js';
 
 // The page starts two of these: one draws the year of a design the moment a control moves, one runs common years behind.
@@ -23,6 +26,7 @@ const tell = (answer: Answer): void => scope.postMessage(answer, [...buffersOf(a
 if (!withoutEval) throw new Error('the schemas would make code out of text');
 
 let latestAsk = 0;
+let lastAsked = 0;
 let handOver: HandOver;
 let prepared: PreparedCache;
 let settle: Settle;
@@ -34,20 +38,33 @@ scope.onmessage = ({ data }) => {
     settle = createYearsRunner(handOver);
     return;
   }
+  if (data.kind === 'practise') {
+    const own = new PreparedCache();
+    const run = (change: Change) => lossChain(yearOf(change, own).result);
+    void practise(data.changes, () => lastAsked, run);
+    return;
+  }
   latestAsk = data.ask;
-  void answer(data);
+  lastAsked = performance.now();
+  if (data.kind !== 'drop') void answer(data);
 };
 
-async function answer(question: Exclude<Question, { kind: 'begin' }>): Promise<void> {
+function yearOf(change: Change, prepared: PreparedCache): { result: YearResult; view: YearView } {
+  const { years, measured } = handOver;
+  const design = designOfChange(handOver, change);
+  const result = simulateInputs(design, { weather: years[0]!, measured }, prepared);
+  return { result, view: yearView(result, handOver) };
+}
+
+async function answer(question: Exclude<Question, { kind: 'begin' | 'drop' | 'practise' }>): Promise<void> {
   const { ask } = question;
   try {
     switch (question.kind) {
       case 'year': {
         const began = performance.now();
-        const { years, measured } = handOver;
-        const design = designOfChange(handOver, question.change);
-        const result = simulateInputs(design, { weather: years[0]!, measured }, prepared);
-        tell({ kind: 'year', ask, view: yearView(result, handOver, performance.now() - began) });
+        const { result, view } = yearOf(question.change, prepared);
+        tell({ kind: 'year', ask, view, tookMs: performance.now() - began });
+        tell({ kind: 'chain', ask, chain: lossChain(result) });
         return;
       }
       case 'years':

@@ -1,4 +1,4 @@
-import { headline, type LossChain, lossChain, type MonthlyEnergy, monthlyEnergy } from '@wintergap/report/in-page';
+import { headline, type MonthlyEnergy, monthlyEnergy } from '@wintergap/report/in-page';
 import { type Contract, contractOf, type Ledger } from '@wintergap/tally';
 import { exceededLimits, saidOfLimit, type WorstSpell, worstSpell, type YearResult } from '@wintergap/year';
 import { type DesignValues, designValues } from '../design/controls-of.js';
@@ -44,15 +44,12 @@ export interface YearView {
   floor: number;
   hours: HourColumns;
   energy: MonthlyEnergy;
-  chain: LossChain | null;
   /** The fortnight with the least sun for the load. */
   worst: WorstSpell;
-  /** Time that the year took, ms. */
-  tookMs: number;
 }
 
 /** What the page shows of a year. */
-export function yearView(result: YearResult, { units }: HandOver, tookMs: number): YearView {
+export function yearView(result: YearResult, { units }: HandOver): YearView {
   const { ledger, summary, plant, limits, site } = result;
   return {
     design: designValues(site),
@@ -62,8 +59,6 @@ export function yearView(result: YearResult, { units }: HandOver, tookMs: number
     floor: plant.bank.floor,
     hours: Object.fromEntries(hourColumns.map((name) => [name, ledger[name].slice()])) as unknown as HourColumns,
     energy: monthlyEnergy(ledger),
-    chain: lossChain(result),
     worst: worstSpell(result),
-    tookMs,
   };
 }

@@ -10,9 +10,12 @@ export function Answer({ state }: { state: PageState }): VNode {
   const dark = state.years?.answer.common.merit === 'darkKWh';
   const ranked = own && (dark ? own.ranked.darkKWh : own.ranked.generatorHours);
   const unit = dark ? 'kWh dark' : 'h';
-  const settled = answer?.settled === true && state.moved.size === 0;
+  const refused = !state.running && (state.refused !== null || state.yearsRefused !== null);
+  const settled = answer?.settled === true && !state.running && !refused;
+  // Grey either way; but nothing more is coming where something was refused.
+  const standing = settled ? '' : refused ? ' not-run' : ' settling';
   return (
-    <section class={settled ? 'answer' : 'answer settling'} aria-label="Answer">
+    <section class={`answer${standing}`} aria-label="Answer">
       <div class="big">
         <Big
           name={dark ? 'Load left dark, usual year' : 'Engine, usual year'}
@@ -27,7 +30,7 @@ export function Answer({ state }: { state: PageState }): VNode {
         total={answer?.total ?? state.years?.answer.total ?? 1}
         settled={settled}
         words={answer ? yearsInWords(answer.common.weather) : ''}
-        refused={state.refused !== null}
+        refused={refused}
       />
     </section>
   );

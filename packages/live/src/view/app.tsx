@@ -8,11 +8,18 @@ import { Facts } from './facts.js';
 import { Months } from './months.js';
 import type { OfPage } from './session.js';
 import { Spoken } from './spoken.js';
+import { still } from './still.js';
+
+// What is made of the year alone stays while common years come in or a control is on its way.
+const OwnCharge = still(Charge);
+const OwnMonths = still(Months);
+const OwnChain = still(Chain);
 
 /** The whole page: what is asked on the left, what comes of it on the right; one under the other on a phone. */
 export function App({ session, state }: OfPage): VNode {
-  const { handOver } = session;
-  const { weather, cautions, site } = state.view.summary;
+  const { view, chain, pins } = state;
+  const { units, file } = session.handOver;
+  const { weather, cautions, site } = view.summary;
   return (
     <>
       <header class="top">
@@ -34,16 +41,21 @@ export function App({ session, state }: OfPage): VNode {
               This design cannot be run. {state.refused}
             </p>
           )}
-          {state.view.exceeded.length > 0 && (
+          {state.yearsRefused !== null && (
+            <p class="refused" role="alert">
+              The common years cannot be run. {state.yearsRefused}
+            </p>
+          )}
+          {view.exceeded.length > 0 && (
             <div class="refused" role="alert">
-              <strong>Not to be built:</strong> {state.view.exceeded.join('; ')}
+              <strong>Not to be built:</strong> {view.exceeded.join('; ')}
             </div>
           )}
-          <Spoken state={state} />
-          <Charge state={state} units={handOver.units} />
-          <Months state={state} />
+          <Spoken sentences={view.sentences} />
+          <OwnCharge view={view} units={units} />
+          <OwnMonths view={view} file={pins[0]!.view} differs={Object.keys(state.change).length > 0} />
           <Comparison session={session} state={state} />
-          <Chain state={state} />
+          <OwnChain chain={chain} />
           {cautions.length > 0 && (
             <section aria-labelledby="cautions-head">
               <h2 id="cautions-head">To know before</h2>
@@ -58,8 +70,8 @@ export function App({ session, state }: OfPage): VNode {
       </main>
       <footer>
         <p>
-          Figures for planning, from {handOver.file} and {weather.source}. Whatever is built is done or checked by
-          licensed people.
+          Figures for planning, from {file} and {weather.source}. Whatever is built is done or checked by licensed
+          people.
         </p>
       </footer>
     </>

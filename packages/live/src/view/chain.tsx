@@ -1,11 +1,9 @@
-import { figure, percent } from '@wintergap/report/in-page';
+import { figure, type LossChain, percent } from '@wintergap/report/in-page';
 import type { VNode } from 'preact';
 import { Scroll } from './scroll.js';
-import type { PageState } from './session.js';
 
 /** Where the light on the arrays goes, step by step, to what load and bank got. */
-export function Chain({ state }: { state: PageState }): VNode | null {
-  const { chain } = state.view;
+export function Chain({ chain }: { chain: LossChain | null }): VNode | null {
   if (chain === null || chain.startKWh === 0) return null;
   const { startKWh, losses, usedKWh } = chain;
   const share = (kWh: number) => Math.abs(kWh) / startKWh;

@@ -1,9 +1,9 @@
 import { dateInWords, dateOfDay, daysPerYear } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
 import {
-  chargeChart,
+  chargeFrame,
   dailyCharge,
-  engineDaysChart,
+  engineDaysFrame,
   figure,
   narrowWidth,
   percent,
@@ -12,21 +12,24 @@ import {
 } from '@wintergap/report/in-page';
 import type { VNode } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
-import type { HourColumns } from '../engine/year-view.js';
+import type { HourColumns, YearView } from '../engine/year-view.js';
+import { chargeLines, engineLines } from './charge-lines.js';
 import { DayHours, type OfDay } from './day-hours.js';
-import { DrawnChart, useNarrow } from './drawn-chart.js';
+import { useNarrow } from './drawn-chart.js';
 import { Fortnight } from './fortnight.js';
-import type { PageState } from './session.js';
+import { FramedChart } from './framed-chart.js';
 
 /** Left and right of the charts' days, in their units. */
 const marginLeft = 50;
 const marginRight = 8;
 
 /** The bank and the engine through the year, and the day that is pointed at. */
-export function Charge({ state, units }: { state: PageState; units: UnitSystem }): VNode {
-  const { hours, floor, summary, worst } = state.view;
+export function Charge({ view, units }: { view: YearView; units: UnitSystem }): VNode {
+  const { hours, floor, summary, worst } = view;
   const narrow = useNarrow();
   const days = useMemo(() => dailyCharge(hours), [hours]);
+  // Whole hours, so that the scale does not move with every move.
+  const engineTop = Math.ceil(Math.max(1, ...days.engineH));
   const [day, setDay] = useState(() => lowestDay(hours, summary.bank.minStateOfCharge));
   const [fortnight, setFortnight] = useState(false);
   const width = narrow ? narrowWidth : wideWidth;
@@ -45,15 +48,30 @@ export function Charge({ state, units }: { state: PageState; units: UnitSystem }
     <section aria-labelledby="charge-head">
       <h2 id="charge-head">The bank through the year</h2>
       <div class="pointed" onPointerMove={point} onPointerDown={point}>
-        <DrawnChart chart={() => chargeChart(days, floor, narrow)} of={[days, floor, narrow]} />
-        {summary.generator.hours > 0 && <DrawnChart chart={() => engineDaysChart(days, narrow)} of={[days, narrow]} />}
+        <FramedChart
+          frame={() => chargeFrame(floor, narrow)}
+          frameOf={[floor, narrow]}
+          lines={chargeLines(days.lowest, days.noon, narrow)}
+          of={[days]}
+        />
+        {summary.generator.hours > 0 && (
+          <FramedChart
+            frame={() => engineDaysFrame(engineTop, narrow)}
+            frameOf={[engineTop, narrow]}
+            lines={engineLines(days.engineH, narrow)}
+            of={[days]}
+          />
+        )}
         {fortnight &&
           pieces.map(([from, to]) => (
             <div key={from} class="band" style={{ left: `${across(from)}%`, width: `${across(to) - across(from)}%` }} />
           ))}
         <div class="hair" style={{ left: `${across(day + 0.5)}%` }} />
       </div>
-      <p class="caption">Line: lowest of each day; dots: at noon; below: hours of engine. Point at a day to open it.</p>
+      <p class="caption">
+        Line: lowest of each day; dots: at noon{summary.generator.hours > 0 && '; below: hours of engine'}. Point at a
+        day to open it.
+      </p>
       <div class="day-choice">
         <label for="day">Day</label>
         <input

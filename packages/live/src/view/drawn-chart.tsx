@@ -1,6 +1,7 @@
 import { type Chart, plotted } from '@wintergap/report/in-page';
 import type { VNode } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useDrawing } from './in-sight.js';
 
 const narrowBelow = '(max-width: 719px)';
 
@@ -16,9 +17,6 @@ export function useNarrow(): boolean {
   return narrow;
 }
 
-/** A chart out of sight waits so long, ms: while somebody drags, only what they see is drawn. */
-const outOfSightMs = 150;
-
 /**
  * A chart of the report, drawn into the page.
  *
@@ -26,13 +24,6 @@ const outOfSightMs = 150;
  */
 export function DrawnChart({ chart, of }: { chart: () => Chart; of: readonly unknown[] }): VNode {
   const place = useRef<HTMLDivElement>(null);
-  useLayoutEffect(() => {
-    const box = place.current!;
-    const draw = () => box.replaceChildren(plotted<SVGSVGElement>(chart()));
-    const { top, bottom } = box.getBoundingClientRect();
-    if (!box.hasChildNodes() || (bottom > 0 && top < innerHeight)) return draw();
-    const timer = setTimeout(draw, outOfSightMs);
-    return () => clearTimeout(timer);
-  }, of);
+  useDrawing(place, () => place.current!.replaceChildren(plotted<SVGSVGElement>(chart())), of);
   return <div ref={place} />;
 }

@@ -1,15 +1,18 @@
 import { energyChart, monthBarsChart } from '@wintergap/report/in-page';
 import type { VNode } from 'preact';
+import type { YearView } from '../engine/year-view.js';
 import { DrawnChart } from './drawn-chart.js';
 import { Key } from './key.js';
-import type { PageState } from './session.js';
 
-/** Engine hours by month, and what sun and engine gave. */
-export function Months({ state }: { state: PageState }): VNode {
-  const { summary, energy } = state.view;
+/**
+ * Engine hours by month, and what sun and engine gave.
+ *
+ * @param differs whether the design is another than the site file's
+ */
+export function Months({ view, file, differs }: { view: YearView; file: YearView; differs: boolean }): VNode {
+  const { summary, energy } = view;
   const hours = summary.generator.months.map((month) => month.hours);
-  const base = state.pins[0]!.view.summary.generator.months.map((month) => month.hours);
-  const differs = Object.keys(state.change).length > 0;
+  const base = file.summary.generator.months.map((month) => month.hours);
   return (
     <section aria-labelledby="months-head">
       <h2 id="months-head">Month by month</h2>
@@ -29,7 +32,7 @@ export function Months({ state }: { state: PageState }): VNode {
                   stroke: 'var(--engine)',
                 })
               }
-              of={[state.view, differs]}
+              of={[view, differs]}
             />
           </figure>
         )}
