@@ -70,6 +70,15 @@ test('the figures that the README prints are those of the last campaign, and wit
   expect(beyond.length / rows.length).toBeLessThan(0.1);
 });
 
+test('what the README of the project says of them is so', () => {
+  const rows = keptFigures();
+  const readme = readFileSync(join(import.meta.dirname, '../../README.md'), 'utf8').replace(/\s+/g, ' ');
+  const [, designs, share] = /engine hours of (\d+) random designs within ([\d.]+) % in the mean/.exec(readme)!;
+  expect(rows).toHaveLength(Number(designs));
+  const [packagesH, twinH] = sums(rows, 'engineH');
+  expect(100 * Math.abs(twinH / packagesH - 1)).toBeLessThanOrEqual(Number(share));
+});
+
 test.runIf(seeds)('all designs asked for', () => {
   const [from, to] = seeds!.split('..').map(Number) as [number, number];
   const only = process.env.TWIN_PLACE;
