@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import type { Bank } from './bank.js';
 import { createBank } from './create-bank.js';
 
+const flooded = { chemistry: 'flooded-lead-acid', voltageV: 24, capacityAh: 1000, atRateH: 20 } as const;
 const banks: Bank[] = [
   createBank({ chemistry: 'flooded-lead-acid', voltageV: 24, capacityAh: 1000, atRateH: 20 }),
   createBank({ chemistry: 'agm', voltageV: 12, capacityAh: 200, atRateH: 20 }),
@@ -172,7 +173,7 @@ test('colder or faster never means more capacity, nor less self-discharge when w
 
 // The label is the meter's scale only: the same cells called 1000 Ah at 20 h or by what they give in 10 or 100 h.
 test('one bank behaves alike whichever capacity its label prints', () => {
-  const cells = { chemistry: 'flooded-lead-acid', voltageV: 24, chargeLimitA: 300 } as const;
+  const cells = { chemistry: 'flooded-lead-acid', voltageV: 24, chargeLimitA: 300, dischargeLimitA: 5000 } as const;
   const at20h = createBank({ ...cells, capacityAh: 1000, atRateH: 20, floor: 0 });
   for (const atRateH of [5, 10, 100]) {
     const capacityAh = at20h.ampereHoursIn(atRateH);
@@ -188,7 +189,9 @@ test('one bank behaves alike whichever capacity its label prints', () => {
       near((bank, state) => bank.chargeEfficiency(state, 40), 1e-9);
       near((bank, state) => bank.freezingC(state), 1e-9);
       near((bank, state) => bank.dischargeAmps(900, state, 5), 2e-3);
+      near((bank, state) => bank.chargeAmps(900, state, 5), 2e-3);
       near((bank, state) => bank.acceptanceAmps(state, 5, 0), 0.03);
+      near((bank, state) => bank.dischargeLimitAmps(state, 5), 0.03);
     }
     expect(other.reachableEmpty(25, 10) * capacityAh - capacityAh).toBeCloseTo(
       at20h.reachableEmpty(25, 10) * 1000 - 1000,
@@ -325,4 +328,33 @@ test('set voltages rise in the cold as told, up to the end of compensation', () 
   expect(bank.setVoltage(0, -45)).toBe(bank.setVoltage(0, -20));
   expect(bank.setVoltage(0, 58)).toBe(bank.setVoltage(0, 50));
   expect(bank.setVoltage(0, 45)).toBeGreaterThan(bank.setVoltage(0, 50));
+});
+
+test('each stage has a voltage of its own, and the acceptance that goes with it', () => {
+  const bank = banks[0]!;
+  // Per cell 2.40, 2.25 and 2.58 V, of 12 cells.
+  expect(([0, 1, 2] as const).map((stage) => Number(bank.setVoltage(stage, 25).toFixed(9)))).toEqual([28.8, 27, 30.96]);
+  for (const s of [0.85, 0.93]) {
+    const [absorption, float, equalise] = ([0, 1, 2] as const).map((stage) => bank.acceptanceAmps(s, 25, stage));
+    expect(float).toBeLessThan(0.6 * absorption!);
+    expect(equalise).toBeGreaterThan(1.2 * absorption!);
+    // A bank whose absorption is set to the float voltage takes as much.
+    const low = createBank({ ...flooded, absorptionV: 2.25, floatV: 2.25 });
+    expect(low.acceptanceAmps(s, 25, 0)).toBeCloseTo(float!, 9);
+  }
+});
+
+test('limits, tail and usable part follow the settings, or the label', () => {
+  const bank = createBank({ ...flooded, floor: 0.4 });
+  // A quarter and the whole of the label per hour, and a fiftieth at the end of a charge.
+  expect([bank.chargeLimitA, bank.dischargeLimitA, bank.tailA]).toEqual([250, 1000, 20]);
+  expect(bank.chargeLimitAmps(25)).toBe(250);
+  const told = createBank({ ...flooded, chargeLimitA: 99, dischargeLimitA: 77, tailA: 5 });
+  expect([told.chargeLimitA, told.dischargeLimitA, told.tailA]).toEqual([99, 77, 5]);
+  expect([told.acceptanceAmps(0.3, 25, 0), told.dischargeLimitAmps(0.9, 25)]).toEqual([99, 77]);
+  expect(bank.usableWh).toBeCloseTo(bank.storedWh(1) - bank.storedWh(0.4), 9);
+  expect(bank.floorState(25, 50)).toBe(0.4);
+  // At -25 degC and an hour's rate little more than half of the label can be reached.
+  expect(bank.floorState(-25, 1000)).toBe(bank.reachableEmpty(-25, 1000));
+  expect(bank.reachableEmpty(-25, 1000)).toBeGreaterThan(0.4);
 });
