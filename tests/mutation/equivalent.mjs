@@ -340,27 +340,77 @@ export const equivalent = [
       because: 'what is given in full is all of the demand, but for rounding',
     },
   ),
-  ...inFile('year/src/loop/charging', {
-    line: 'if (charge.equalisedH + 1e-9 >= rules.equaliseH) {',
-    to: 'charge.equalisedH + 1e-9 > rules.equaliseH',
-    because: exact,
-  }),
+  ...inFile(
+    'year/src/loop/charging',
+    {
+      line: 'if (charge.equalisedH + 1e-9 >= rules.equaliseH) {',
+      to: 'charge.equalisedH + 1e-9 > rules.equaliseH',
+      because: exact,
+    },
+    {
+      line: 'if (charge.heldH + 1e-9 < rules.absorptionH && amps > rules.tailAmps) return;',
+      to: 'charge.heldH + 1e-9 <= rules.absorptionH',
+      because: exact,
+    },
+  ),
   ...inFile(
     'year/src/loop/engine',
+    ...[
+      [
+        'const byVoltage = generator.startBelowV > 0 && engine.lowVoltageH + sameCharge >= generator.startBelowVForH;',
+        'engine.lowVoltageH + sameCharge > generator.startBelowVForH',
+      ],
+      [
+        'if (engine.exercising) return engine.ranH + sameCharge >= generator.exerciseH;',
+        'engine.ranH + sameCharge > generator.exerciseH',
+      ],
+      [
+        'if (isFull && stateOfCharge > generator.startBelow[h]! + sameCharge) return true;',
+        'stateOfCharge >= generator.startBelow[h]! + sameCharge',
+      ],
+      [
+        'if (engine.inPhaseH + sameCharge >= generator.warmUpH) enter(engine, phases.loaded);',
+        'engine.inPhaseH + sameCharge > generator.warmUpH',
+      ],
+      [
+        'if (engine.inPhaseH + sameCharge >= generator.coolDownH) enter(engine, phases.off);',
+        'engine.inPhaseH + sameCharge > generator.coolDownH',
+      ],
+      ['if (engine.waitH > sameCharge || generator.startAllowed[h] === 0) return 0;', 'engine.waitH >= sameCharge'],
+      [
+        'const byCharge = stateOfCharge <= generator.startBelow[h]! + sameCharge;',
+        'stateOfCharge < generator.startBelow[h]! + sameCharge',
+      ],
+      [
+        'if (engine.ranH + sameCharge < generator.minimumRunH) return false;',
+        'engine.ranH + sameCharge <= generator.minimumRunH',
+      ],
+      [
+        'if (stateOfCharge + sameCharge >= generator.stopAbove) return true;',
+        'stateOfCharge + sameCharge > generator.stopAbove',
+      ],
+      [
+        'const stillAhead = (hours: number) => (hours > sameCharge ? hours : Number.POSITIVE_INFINITY);',
+        'hours >= sameCharge',
+      ],
+    ].map(([line, to]) => ({ line, to, because: exact })),
     {
-      line: 'const byVoltage = generator.startBelowV > 0 && engine.lowVoltageH + sameCharge >= generator.startBelowVForH;',
-      to: 'engine.lowVoltageH + sameCharge > generator.startBelowVForH',
-      because: exact,
+      line: 'if (ratePerH < 0 && stateOfCharge > startBelow) hours = (startBelow - stateOfCharge) / ratePerH;',
+      to: 'stateOfCharge >= startBelow',
+      because: 'at its starting charge it has been started',
     },
     {
-      line: 'if (engine.exercising) return engine.ranH + sameCharge >= generator.exerciseH;',
-      to: 'engine.ranH + sameCharge > generator.exerciseH',
-      because: exact,
+      line: 'stateOfCharge >= stopAt ? 0 : ratePerH > 0 ? (stopAt - stateOfCharge) / ratePerH : Number.POSITIVE_INFINITY;',
+      to: 'ratePerH >= 0',
+      because: 'what is missing over no rate is endless too',
     },
+  ),
+  ...inFile(
+    'year/src/loop/post-piece',
     {
-      line: 'if (isFull && stateOfCharge > generator.startBelow[h]! + sameCharge) return true;',
-      to: 'stateOfCharge >= generator.startBelow[h]! + sameCharge',
-      because: exact,
+      line: 'export const createPiece = (): Piece => ({ hours: 0, storedWh: 0, engineDcInW: 0 });',
+      because: 'filled before it is read',
     },
+    { line: 'if (flow.amps >= 0) {', to: 'flow.amps > 0', because: 'without current nothing is posted in either part' },
   ),
 ];

@@ -318,6 +318,8 @@ test('a sealed bank returns 95 % of the ampere-hours of a full charge, a flooded
 
 test('a sealed bank is not watered, and what it recombines stays as heat', () => {
   expect(banks[1]!.waterLossGrams(100)).toBe(0);
+  // A vented one loses a third of a gram for each ampere-hour and cell: Faraday.
+  expect(banks[0]!.waterLossGrams(100)).toBeCloseTo(100 * 12 * 0.336, 0);
   expect(banks[1]!.gasEnergyWh(100)).toBeLessThan(0.03 * banks[0]!.gasEnergyWh(100));
 });
 

@@ -212,6 +212,10 @@ test('running, it is the end of its warm-up, run or cool-down', () => {
   expect(next({ ...loaded, toFull: true }, 0.6, 0.1)).toBeCloseTo(3.95, 12);
   expect(next(loaded, 0.6, 0.1, { minimumRunH: 5 })).toBeCloseTo(4, 12);
   expect(next(loaded, 0.9, 0.1, { minimumRunH: 5 })).toBeCloseTo(4, 12);
+  // Past its charge, or where the charge does not rise, only the shortest run is ahead.
+  expect([0, -0.1].map((rate) => next(loaded, 0.9, rate, { minimumRunH: 5 }))).toEqual([4, 4]);
+  expect([0, -0.1].map((rate) => next(loaded, 0.8, rate, { minimumRunH: 5 }))).toEqual([4, 4]);
+  expect([0, -0.1].map((rate) => next(loaded, 0.6, rate, { minimumRunH: 5 }))).toEqual([never, never]);
   expect(next(loaded, 0.6, 0)).toBe(never);
   expect(next(loaded, 0.6, -0.1)).toBe(never);
   expect(next(loaded, 0.8, 0.1)).toBe(never);

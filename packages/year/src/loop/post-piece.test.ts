@@ -101,3 +101,10 @@ test('of a loaded engine the charger loses its share, and what the sun did not c
   // A warming engine gives nothing, whatever the buses would take of it.
   expect(posted({ sunW: 1000 }, {})).not.toHaveProperty('generatorWh');
 });
+
+test('without load no time is dark', () => {
+  const ledger = createLedger();
+  const flow = { ...createBusFlow(25), sunW: 100, thrownW: 100, servedShare: 0 };
+  postPiece(ledger, plantOf({}), flow, { ...createMoment(), h }, { hours: 1, storedWh: 0, engineDcInW: 0 });
+  expect([ledger.darkH[h], ledger.darkWh[h], ledger.throttledWh[h]]).toEqual([0, 0, 100]);
+});

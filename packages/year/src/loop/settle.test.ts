@@ -1,0 +1,68 @@
+import { createLedger, yearSum } from '@wintergap/tally';
+import { expect, test } from 'vitest';
+import { createPlantState, runYear } from './balance.js';
+import { idealBank, northernSun, plantOf } from './plant.fixture.js';
+import { settle } from './settle.js';
+
+test('a settled year ends as it began', () => {
+  const { ledger, settledAfterYears } = settle(plantOf({ sunW: northernSun(900), dcW: () => 100 }));
+  expect(settledAfterYears).not.toBeNull();
+  expect(ledger.bankStoredWh[8759]! / ledger.bankStoredAtStartWh).toBeCloseTo(1, 5);
+});
+
+// A bank that holds more than a year's surplus gains 24 Wh a day: 8760 Wh a year, and from the full bank of autumn on it has
+// nothing to gain.
+test('a bank that autumn left full is settled in the first year', () => {
+  const plant = plantOf({ bank: idealBank(1e6), sunW: () => 2, dcW: () => 1 });
+  const { ledger, settledAfterYears } = settle(plant);
+  expect(settledAfterYears).toBe(1);
+  expect(ledger.bankStoredAtStartWh).toBeCloseTo(1e6, 3);
+  expect(yearSum(ledger.throttledWh)).toBeCloseTo(8760, 3);
+});
+
+test('a store that drains for longer than banks do is said not to settle', () => {
+  // 12 years take 12 x 8760 Wh of a million: the year never repeats.
+  const { settledAfterYears } = settle(plantOf({ bank: idealBank(1e6), dcW: () => 1 }));
+  expect(settledAfterYears).toBeNull();
+});
+
+// 4 % in 730 h at 25 degC: what is left is (1 - 0.04 / 730) to the power of the hours.
+test('an idle bank loses its self-discharge and nothing else', () => {
+  const plant = { ...plantOf({ airC: () => 25 }), cabinet: { insulationWPerK: 1e5, heatCapacityWhPerK: 1 } };
+  const ledger = createLedger();
+  runYear(plant, createPlantState(plant, 0.9), ledger);
+  for (const h of [0, 729, 8759]) {
+    expect(ledger.stateOfCharge[h]).toBeCloseTo(0.9 * (1 - 0.04 / 730) ** (h + 1), 6);
+    expect(ledger.lowestStateOfCharge[h]).toBe(ledger.stateOfCharge[h]);
+  }
+  const lostWh = ledger.bankStoredAtStartWh - ledger.bankStoredWh[8759]!;
+  expect(yearSum(ledger.selfDischargeWh)).toBeCloseTo(lostWh, 6);
+  expect(yearSum(ledger.bankLossWh)).toBeCloseTo(0, 9);
+});
+
+test('a run from a later hour leaves the hours before it empty', () => {
+  const plant = plantOf({ sunW: () => 100, dcW: () => 50 });
+  const ledger = createLedger();
+  ledger.dcServedWh.fill(7);
+  runYear(plant, createPlantState(plant, 0.9), ledger, 8000);
+  expect(yearSum(ledger.dcServedWh.subarray(0, 8000))).toBe(0);
+  expect(yearSum(ledger.dcServedWh)).toBeCloseTo(760 * 50, 6);
+});
+
+// By hand: 1 W/K from 5 to -20 degC take 25 W, of the heater and of the bank's own losses together.
+test('a heater holds its cabinet with what the bank itself does not give', () => {
+  const plant = {
+    ...plantOf({ sunW: () => 200, airC: () => -20 }),
+    cabinet: { insulationWPerK: 1, heatCapacityWhPerK: 250 },
+    heater: { powerW: 60, keepAboveC: 5 },
+  };
+  const { ledger } = settle(plant);
+  const { bankC, ownUseWh, bankLossWh, selfDischargeWh, gassingAh } = ledger;
+  for (const h of [100, 4000, 8000]) {
+    expect(bankC[h]).toBeCloseTo(5, 1);
+    const ownWh = bankLossWh[h]! + selfDischargeWh[h]! - plant.bank.gasEnergyWh(gassingAh[h]!);
+    expect(ownUseWh[h]! + ownWh).toBeCloseTo(25, 0);
+  }
+  const weak = settle({ ...plant, heater: { powerW: 10, keepAboveC: 5 } }).ledger;
+  expect(weak.ownUseWh[4000]).toBeCloseTo(10, 9);
+});
