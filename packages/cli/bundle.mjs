@@ -15,7 +15,9 @@ import {
   withVersion,
   workers,
 } from './bundle-parts.mjs';
+import { withDirectImports } from './direct-imports.mjs';
 import { editorSchema } from './dist/editor-schema.js';
+import { mergeChunks } from './merge-chunks.mjs';
 import { licencesOf } from './third-party.mjs';
 
 await bundlePage();
@@ -31,9 +33,10 @@ const { metafile } = await build({
   entryNames: '[name]',
   splitting: true,
   banner: { js: olderForm },
-  plugins: [withVersion, withUnits, withEditorSchema, withoutPrograms, withPage],
+  plugins: [withVersion, withUnits, withEditorSchema, withoutPrograms, withPage, withDirectImports],
   metafile: true,
 });
+await mergeChunks(made, metafile, { from: ['load-accepting', 'year'], apart: ['main', 'site-text'], name: 'core.js' });
 writeFileSync(join(made, 'LICENSES.txt'), licencesOf(metafile));
 writeFileSync(join(made, 'wintergap.schema.json'), editorSchema());
 rmSync(place, { recursive: true, force: true });

@@ -22,6 +22,7 @@ export type { SiteBank } from './schema/bank.js';
 export type { SiteGenerator } from './schema/generator.js';
 export type { SiteEvent, SiteInverter, SiteLoad, SiteMeasured } from './schema/loads.js';
 export type { EngineLives, PriceByEnergy, PriceByPower } from './schema/price.js';
+export { readSiteText } from './site-text.js';
 export { type SnowExtremes, snowExtremes } from './snow-extremes.js';
 export { bankStands, type TakenAs, takenAs } from './taken-as.js';
 export { mergeVariant } from './variants.js';

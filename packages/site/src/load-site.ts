@@ -1,4 +1,3 @@
-import { InputFileError, readInputText } from '@wintergap/ground';
 import { nearestHint } from './document/nearest-word.js';
 import type { Site } from './document/origin.js';
 import { itemsOfLoads, placeInTable, withAppliances, withModules } from './document/part-lists.js';
@@ -6,10 +5,12 @@ import { valueProblems } from './document/schema-issues.js';
 import { locate, readDocument, type SiteDocument } from './document/site-document.js';
 import { pathText, SiteError, type SiteProblem } from './document/site-problem.js';
 import { fromOrigin } from './from-origin.js';
+import { changedValues, type KnownDesign } from './schema/changed-values.js';
 import { aroundDesign } from './schema/design.js';
 import { text as nameText, shortened } from './schema/fields.js';
 import { costsOfDesign } from './schema/price.js';
 import { siteSchema } from './schema/site-schema.js';
+import { readSiteText } from './site-text.js';
 import { unsaidIn } from './taken-as.js';
 import { mergeVariant } from './variants.js';
 
@@ -31,20 +32,7 @@ type WrittenDesign = Record<string, unknown>;
  *
  * @throws SiteError with every problem found, each with line, column and path of keys
  */
-export function loadSite(file: string): SiteFile {
-  let text: string;
-  try {
-    text = readInputText(file, 'refused');
-  } catch (error) {
-    if (!(error instanceof InputFileError)) throw error;
-    const reason = error.code === 'ENOENT' ? 'no such file' : error.message;
-    const line = error.line > 1 ? error.line : 0;
-    throw new SiteError(file, [
-      { line, column: Math.min(line, 1), path: '', message: `${reason}; expected a site file in YAML` },
-    ]);
-  }
-  return parseSite(text, file);
-}
+export const loadSite = (file: string): SiteFile => parseSite(readSiteText(file), file);
 
 /**
  * Reads the text of a site file.
@@ -64,7 +52,7 @@ export function siteOfDocument(document: SiteDocument): SiteFile {
   const { variants: changes = {} } = document.content;
   const design = writtenDesign(document);
   const problems: SiteProblem[] = [];
-  const base = check(design, document, [], problems);
+  const base = check(design, document, [], problems, null);
   const variants = new Map<string, Site>();
   if (typeof changes !== 'object' || changes === null || Array.isArray(changes)) {
     problems.push({
@@ -86,12 +74,12 @@ export function siteOfDocument(document: SiteDocument): SiteFile {
         for (const stranger of strangers) problems.push({ ...place, path: `variants.${name}`, message: stranger });
         continue;
       }
-      const site = check(variantOf(design, change, document), document, ['variants', name], problems);
-      if (site) variants.set(name, site);
+      const checked = check(variantOf(design, change, document), document, ['variants', name], problems, base);
+      if (checked) variants.set(name, checked.site);
     }
   }
   if (problems.length > 0 || !base) throw new SiteError(file, problems);
-  return { file, base, variants, document };
+  return { file, base: base.site, variants, document };
 }
 
 /** The keys of the file that describe the base design, as written, with the appliances of its tables. */
@@ -156,8 +144,22 @@ function asWritten([section, index, ...inner]: PropertyKey[], { content, lists }
   return [section, itemsOfLoads(content.loads, lists)[index] ?? index, ...inner];
 }
 
-/** Checks one design; what is wrong in the base is not said again for each variant that inherits it. */
-function check(written: WrittenDesign, document: SiteDocument, within: string[], problems: SiteProblem[]): Site | null {
+interface CheckedDesign extends KnownDesign {
+  site: Site;
+}
+
+/**
+ * Checks one design; what is wrong in the base is not said again for each variant that inherits it.
+ *
+ * @param base of a variant, where it is right
+ */
+function check(
+  written: WrittenDesign,
+  document: SiteDocument,
+  within: string[],
+  problems: SiteProblem[],
+  base: CheckedDesign | null,
+): CheckedDesign | null {
   const { design, problems: unnamed, named } = withModules(written, document.lists);
   if (unnamed.length > 0) {
     for (const { path, message } of unnamed) {
@@ -167,11 +169,13 @@ function check(written: WrittenDesign, document: SiteDocument, within: string[],
     }
     return null;
   }
+  const changed = base && changedValues(design, base);
   // Code written for the schema anew takes longer to make than it saves on a few designs.
-  const result = siteSchema.safeParse(design, { jitless: true });
+  const result = changed ? { success: true as const, data: changed } : siteSchema.safeParse(design, { jitless: true });
   if (result.success) {
     const { file, places } = document;
-    return fromOrigin(result.data, { file, within: pathText(within), places, unsaid: unsaidIn(design) });
+    const site = fromOrigin(result.data, { file, within: pathText(within), places, unsaid: unsaidIn(design) });
+    return { site, written: design, values: result.data };
   }
   const alreadySaid = new Set(within.length > 0 ? problems.map(({ path, message }) => `${path} ${message}`) : []);
   for (const { path, message } of valueProblems(result.error)) {

@@ -2,6 +2,7 @@ import type { Command } from 'commander';
 import { acceptWeather } from '../accept-weather.js';
 import type { YearOptions } from '../answers/year.js';
 import { addCommonYearsOptions } from '../common-years-options.js';
+import { expectOneYear } from '../one-year.js';
 import { openSite } from '../open-site.js';
 
 export function addYear(program: Command): void {
@@ -27,6 +28,7 @@ export function addYear(program: Command): void {
   addCommonYearsOptions(command)
     .addHelpText('after', '\nExample: wintergap year examples/kettle-pond.yaml --csv ledger.csv')
     .action(async (file: string, options: YearOptions) => {
+      if (options.years === '1') expectOneYear();
       const site = await openSite(file, options);
       const { answerYear } = await import('../answers/year.js');
       return answerYear(site, options);
