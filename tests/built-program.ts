@@ -30,5 +30,3 @@ export function programSources(): string[] {
       .map((file) => join(packages, name, 'src', file)),
   );
 }
-
-mustBeBuilt();

@@ -8,7 +8,17 @@ import { expect, test } from 'vitest';
 
 const pathOf = (name: string) => new URL(`../examples/${name}.yaml`, import.meta.url).pathname;
 
-async function pagesOf(name: string): Promise<Record<string, string>> {
+type Pages = Record<string, string>;
+const pages = new Map<string, Promise<Pages>>();
+
+/** Every page about an example, made once. */
+function pagesOf(name: string): Promise<Pages> {
+  const made = pages.get(name) ?? makePages(name);
+  pages.set(name, made);
+  return made;
+}
+
+async function makePages(name: string): Promise<Pages> {
   const path = pathOf(name);
   const site = loadSite(path);
   const prepared = new PreparedCache();

@@ -1,14 +1,15 @@
-import { sunYear } from '@wintergap/irradiance';
-import { expect, test, vi } from 'vitest';
+import * as irradiance from '@wintergap/irradiance';
+import { afterAll, expect, test, vi } from 'vitest';
 import { clearYear } from '../check/clear-year.fixture.js';
 import { examineWeather } from '../check/examine-weather.js';
+import { sunOf } from '../sun-of-place.js';
 import { readWeather } from './read-weather.js';
 import { epwLines, isoStart, tableLines } from './weather-files.fixture.js';
 
-vi.mock('@wintergap/irradiance', async (original) => {
-  const real = await original<typeof import('@wintergap/irradiance')>();
-  return { ...real, sunYear: vi.fn(real.sunYear) };
-});
+// The latest sun is kept: before this test it is that of another place, whatever ran before.
+sunOf({ latitudeDeg: 0, longitudeDeg: 0, utcOffsetH: 0 });
+const sunYear = vi.spyOn(irradiance, 'sunYear');
+afterAll(() => sunYear.mockRestore());
 
 const made = clearYear();
 const text = epwLines(made).join('\n');
