@@ -4,7 +4,7 @@ import { defineConfig } from 'vitest/config';
 const packages = fileURLToPath(new URL('packages/', import.meta.url));
 
 /** Unit tests run on the sources of all packages. */
-const sources = [
+export const sources = [
   { find: '#unit-library', replacement: `${packages}quantity/src/unit-library.ts` },
   { find: /^@wintergap\/site\/fields$/, replacement: `${packages}site/src/schema/fields.ts` },
   { find: /^@wintergap\/report\/in-page$/, replacement: `${packages}report/src/in-page.ts` },
@@ -16,7 +16,8 @@ const built = [
   { find: /^(?:\.\.\/)+packages\/([a-z]+)\/src\/(?!.*\.fixture\.js$)/, replacement: `${packages}$1/dist/` },
 ];
 
-const everywhere = {
+/** Settings of all tests. */
+export const everywhere = {
   setupFiles: ['tests/setup.ts'],
   testTimeout: 180_000,
   hookTimeout: 180_000,

@@ -1,6 +1,6 @@
 // Tests of one room, named by the variable MUTATION_ROOM, for the run of changed sources (run.mjs).
 import { BaseSequencer } from 'vitest/node';
-import base from '../../vitest.config.ts';
+import { everywhere, sources } from '../../vitest.config.ts';
 import { rooms, slow } from './rooms.mjs';
 
 const room = process.env.MUTATION_ROOM;
@@ -20,13 +20,11 @@ class AsNamed extends BaseSequencer {
 }
 
 export default {
-  ...base,
+  resolve: { alias: sources },
   test: {
-    ...base.test,
+    ...everywhere,
     include: globs.filter((glob) => !glob.startsWith('!')),
     exclude: globs.filter((glob) => glob.startsWith('!')).map((glob) => glob.slice(1)),
-    // One worker for all files of a run: a third less time, and the same changes noticed.
-    isolate: false,
     sequence: { sequencer: AsNamed },
     reporters: [],
   },
