@@ -27,8 +27,10 @@ export const everywhere = {
 
 /** What takes more than some three seconds of a processor: studies of many years, and the program started many times over. */
 const long = [
+  'api',
   'carry',
   'common-years',
+  'docs-site',
   'guide',
   'library',
   'mount',

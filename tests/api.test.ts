@@ -2,7 +2,6 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { expect, test } from 'vitest';
 import { apiPages, modules, pagePath } from '../docs/api.mjs';
-import './built-program.js';
 
 const pages = apiPages();
 

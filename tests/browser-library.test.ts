@@ -6,7 +6,6 @@ import { simulateSite } from '@wintergap/year';
 import { build } from 'esbuild';
 import { expect, test } from 'vitest';
 import { parse } from 'yaml';
-import './built-program.js';
 
 const root = join(import.meta.dirname, '..');
 

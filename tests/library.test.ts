@@ -5,7 +5,6 @@ import { buildSite, loadSite, type SiteInput } from '@wintergap/site';
 import { simulateSite } from '@wintergap/year';
 import { expect, test } from 'vitest';
 import { parse } from 'yaml';
-import './built-program.js';
 
 const root = join(import.meta.dirname, '..');
 const examples = join(root, 'examples');

@@ -1,7 +1,6 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
-import './built-program.js';
 
 // READMEs whose examples are lines with their results behind them: `expression; // result, what it is`. Those of other rooms
 // have tests of their own beside them.
