@@ -40,6 +40,7 @@ const long = [
   'page-width',
   'prices',
   'published/next-year',
+  'shown-commands',
   'size',
   'sweep',
   'twin/twin',

@@ -72,11 +72,6 @@ test('the commands are found', () => {
   for (const [file, word] of Object.entries(heldElsewhere)) expect(text(file)).toContain(word);
 });
 
-// Many years of many designs, which tests of their own run too: in CI, or when asked for, as the guide.
-const asked = process.env.CI === 'true' || process.env.WINTERGAP_GUIDE === '1';
-const isLong = (line: string): boolean => /wintergap (compare|carry) /.test(line);
-const whyNot = asked ? '' : ' (skipped: many years; WINTERGAP_GUIDE=1 runs it)';
-
 function runs(line: string): void {
   const words = filledIn(line);
   const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...words], {
@@ -87,14 +82,13 @@ function runs(line: string): void {
   expect(stdout).not.toBe('');
 }
 
-test.each(toRun.filter((line) => !isLong(line)))('%s runs', runs);
-test.skipIf(!asked).each(toRun.filter(isLong))(`%s runs${whyNot}`, runs);
+test.each(toRun)('%s runs', runs);
 
 test.each(shown.filter((line) => / live /.test(line)))('%s prints an address and ends with Ctrl-C', async (line) => {
   const live = spawn(process.execPath, [program, ...filledIn(line)], { cwd: folder });
   const ended = once(live, 'exit');
   const [first] = (await once(live.stdout, 'data')) as [Buffer];
-  expect(String(first)).toMatch(/http:\/\/127\.0\.0\.1:\d+\/\w+\//);
+  expect(String(first)).toMatch(/http:\/\/127\.0\.0\.1:\d+\/[\w-]+\//);
   live.kill('SIGINT');
   expect(await ended).toEqual([null, 'SIGINT']);
 });
