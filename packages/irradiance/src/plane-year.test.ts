@@ -87,6 +87,49 @@ test('each hour of the sky is that of the published formula at the mean sun of t
   }
 });
 
+/** The sun of a clear hour, up for all of it or for its last half, and that hour's light. */
+function hourOfSun(up: 0.5 | 1, ghi: number, dni: number, dhi: number) {
+  const h = 170 * 24 + 6;
+  const from = (4 * h + 4 * (1 - up)) | 0;
+  const held: typeof sun = {
+    ...sun,
+    zenithDeg: sun.zenithDeg
+      .slice()
+      .fill(180, 4 * h, from)
+      .fill(84, from, 4 * h + 4),
+    azimuthDeg: sun.azimuthDeg.slice().fill(75, 4 * h, 4 * h + 4),
+    cosZenith: sun.cosZenith
+      .slice()
+      .fill(0, 4 * h, from)
+      .fill(Math.cos(84 * rad), from, 4 * h + 4),
+    upShare: sun.upShare.with(h, up),
+    meanCosZenith: sun.meanCosZenith.with(h, up * Math.cos(84 * rad)),
+  };
+  const zeros = new Float64Array(8760);
+  const light = { ghiWm2: zeros.with(h, up * ghi), dniWm2: zeros.with(h, up * dni), dhiWm2: zeros.with(h, up * dhi) };
+  return (skyModel: SkyModel) => planeYear(held, light, still(70, 80), { skyModel, albedo }).planeWm2[h]!;
+}
+
+// Perez's brightness is of diffuse light, beam and air mass at one time: it does not fall because the hour began in the dark.
+test.each(models)('half an hour of sun brings half of what an hour of the same sun brings: %s', (skyModel) => {
+  const cos = Math.cos(84 * rad);
+  for (const [dni, dhi] of [
+    [0, 60],
+    [60, 40],
+    [300, 45],
+  ] as const) {
+    const [half, whole] = [0.5, 1].map((up) => hourOfSun(up as 0.5 | 1, dhi + dni * cos, dni, dhi)(skyModel));
+    expect(half).toBeCloseTo(whole! / 2, 9);
+  }
+});
+
+// Above the air a level plane gets 1317 cos 84 = 138 W/m2 on that day.
+test('light beyond what the sun can send has no more of it around the sun', () => {
+  const perWm2 = (dhi: number) => hourOfSun(1, dhi, 0, dhi)('perez') / dhi;
+  expect(perWm2(1000)).toBeCloseTo(perWm2(140), 9);
+  expect(perWm2(100)).toBeLessThan(perWm2(140));
+});
+
 test('a skyline of no height changes nothing, to the last bit', () => {
   const flat = compileSkyline(
     [{ fromDeg: 0, toDeg: 360, topM: 4, distanceM: 30 }],

@@ -95,7 +95,10 @@ function skyBrightness(
   brightness[1] = 0;
   if (skyModel === 'isotropic' || diffuseWm2 <= 0 || meanCosUp <= 0) return;
   if (skyModel === 'perez') {
-    perezBrightness(diffuseWm2, beamWm2, normalWm2, view.zenithDeg[h]!, view.airMass[h]!, brightness);
+    // Of the same part of the hour as beam and air mass, and no more than comes from the sun: a file whose clock is a
+    // little off has light before the sun is up, which no sun surrounds.
+    const fromSunWm2 = Math.min(diffuseWm2 / view.sun.upShare[h]!, normalWm2 * meanCosUp);
+    perezBrightness(fromSunWm2, beamWm2, normalWm2, view.zenithDeg[h]!, view.airMass[h]!, brightness);
   } else brightness[0] = Math.min(1, beamWm2 / normalWm2);
   brightness[0]! *= Math.min(1, meanCosUp / lowestAureoleCos);
 }

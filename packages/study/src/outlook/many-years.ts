@@ -1,5 +1,4 @@
 import { mustBeWhole } from '@wintergap/ground';
-import { threadMemory } from '../thread-memory.js';
 import type { YearFigures } from '../year-figures.js';
 import { createYearRunner, type OutlookTask } from './years.js';
 
@@ -37,7 +36,6 @@ export async function manyYears(task: OutlookTask, settings: ManyYearsSettings =
     minThreads: Math.min(workers, total - 1),
     maxThreads: Math.min(workers, total - 1),
     workerData: task,
-    resourceLimits: threadMemory,
   });
   try {
     let done = 1;

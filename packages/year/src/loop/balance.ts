@@ -193,7 +193,10 @@ function cutAtEvents(plant: Plant, state: PlantState, h: number, mostH: number):
     hours = Math.min(hours, (s - flow.emptyAt) / -rate, stepInBulk / -rate);
   }
   hours = Math.min(hours, hoursToStageEnd(charge, chargeRules, flow.atVoltageLimit));
-  if (generator !== null) hours = Math.min(hours, hoursToEngineEvent(engine, generator, h, s, rate, flow.voltageV));
+  if (generator !== null) {
+    const isFull = charge.stage === stages.float;
+    hours = Math.min(hours, hoursToEngineEvent(engine, generator, h, s, rate, flow.voltageV, isFull));
+  }
   return Math.min(Math.max(hours, sameMomentH), mostH);
 }
 

@@ -186,7 +186,8 @@ const next = (
   ratePerH: number,
   over: Partial<CompiledGenerator> = {},
   voltageV = 25,
-) => hoursToEngineEvent({ ...createEngine(), ...engine }, set(over), noon, charge, ratePerH, voltageV);
+  isFull = false,
+) => hoursToEngineEvent({ ...createEngine(), ...engine }, set(over), noon, charge, ratePerH, voltageV, isFull);
 
 test('off, the next moment is that in which a falling charge or a low voltage starts it', () => {
   // From 50 % at 10 % an hour half an hour to 45 %.
@@ -216,6 +217,10 @@ test('running, it is the end of its warm-up, run or cool-down', () => {
   expect([0, -0.1].map((rate) => next(loaded, 0.9, rate, { minimumRunH: 5 }))).toEqual([4, 4]);
   expect([0, -0.1].map((rate) => next(loaded, 0.8, rate, { minimumRunH: 5 }))).toEqual([4, 4]);
   expect([0, -0.1].map((rate) => next(loaded, 0.6, rate, { minimumRunH: 5 }))).toEqual([never, never]);
+  // A bank that refuses, or floats, ends the run where its shortest time does.
+  expect(next(loaded, 0.6, 0.1, { minimumRunH: 2, stopAtBulkEnd: true })).toBeCloseTo(1, 12);
+  expect(next(loaded, 0.6, 0.1, { minimumRunH: 2 }, 25, true)).toBeCloseTo(1, 12);
+  expect(next(loaded, 0.6, 0.1, { minimumRunH: 1, stopAtBulkEnd: true })).toBeCloseTo(2, 12);
   expect(next(loaded, 0.6, 0)).toBe(never);
   expect(next(loaded, 0.6, -0.1)).toBe(never);
   expect(next(loaded, 0.8, 0.1)).toBe(never);

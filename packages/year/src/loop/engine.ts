@@ -144,6 +144,8 @@ function isOver(
  * Time until the engine's rules next say something, if the state of charge goes on changing at `ratePerH`.
  * Infinite when nothing is in sight. The moment at which a falling acceptance ends the bulk charge is found by the
  * caller, which sees the acceptance.
+ *
+ * @param isFull whether the chargers have gone to float
  */
 export function hoursToEngineEvent(
   engine: Engine,
@@ -152,6 +154,7 @@ export function hoursToEngineEvent(
   stateOfCharge: number,
   ratePerH: number,
   voltageV: number,
+  isFull: boolean,
 ): number {
   switch (engine.phase) {
     case phases.off: {
@@ -167,10 +170,13 @@ export function hoursToEngineEvent(
       return generator.warmUpH - engine.inPhaseH;
     case phases.loaded: {
       if (engine.exercising) return stillAhead(generator.exerciseH - engine.ranH);
+      const toShortest = generator.minimumRunH - engine.ranH;
+      // A bank that refuses or floats ends the run where its shortest time does, wherever the stop is.
+      if (toShortest > sameCharge && (generator.stopAtBulkEnd || isFull)) return toShortest;
       const stopAt = engine.toFull ? fullCharge : generator.stopAbove;
       const toStop =
         stateOfCharge >= stopAt ? 0 : ratePerH > 0 ? (stopAt - stateOfCharge) / ratePerH : Number.POSITIVE_INFINITY;
-      return stillAhead(Math.max(toStop, generator.minimumRunH - engine.ranH));
+      return stillAhead(Math.max(toStop, toShortest));
     }
     case phases.cooling:
       return generator.coolDownH - engine.inPhaseH;

@@ -104,6 +104,24 @@ test('no run is shorter than the shortest that was asked for, nor longer without
   expect(yearSum(ledger.generatorH) / yearSum(ledger.starts)).toBeLessThan(4.001);
 });
 
+// Where the set gives more than the bank takes from the start, the bulk charge is over at once; where absorption lasts a
+// quarter of an hour, its end comes before that of the shortest run. Both then end with the shortest run; they went on to the
+// next moment at which something else happened, up to half an hour.
+test.each([
+  ['bulk is over', { stop: [{ kind: 'bulk-end' as const }] }, 3],
+  ['the chargers float', { stop: [{ kind: 'charge' as const, above: 0.99 }] }, 0.25],
+])('a run whose bank refuses before its shortest time is over ends there: %s', (_, { stop }, absorptionH) => {
+  const output = { bus: 'dc', powerW: 12_000 } as const;
+  const start = [{ kind: 'charge' as const, below: 0.6 }];
+  const plant = still(plantOf({ dcW: () => 150, generator: { ...petrolSet, output, start, stop, minimumRunH: 1 } }));
+  const { ledger } = settle({ ...plant, chargeRules: { ...plant.chargeRules, absorptionH } });
+  const starts = yearSum(ledger.starts);
+  expect(starts).toBeGreaterThan(50);
+  // New Year may cut one run.
+  expect(yearSum(ledger.generatorH) / starts).toBeGreaterThan(0.98);
+  expect(yearSum(ledger.generatorH) / starts).toBeLessThan(1.001);
+});
+
 // 3 kW for all but six minutes of each run, and the petrol of the straight line through 0.5 and 1.6 L/h.
 test('an engine gives nothing while it warms up, and burns its idle fuel', () => {
   const ledger = run({ dcW: () => 150, generator: { ...petrolSet, stop: [...inBulk], warmUpMin: 6 } });
