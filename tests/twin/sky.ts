@@ -27,35 +27,15 @@ export interface PlaneLight {
  * Light on a plane, minute by minute, from the hour's means and the minute's own sun.
  *
  * Within an hour the beam is constant while the sun is up and so is the diffuse light; a level plane gets the hour's
- * global irradiance back. In the hours of sunrise and sunset the beam that closes the hour is taken, between the file's
- * beam as a mean over the hour and as one over its sunlit part.
+ * global irradiance back.
  */
 export function lightOnPlane(light: HourlyLight, sun: Sun, hold: Hold, glass: boolean): PlaneLight {
   const planeWm2 = new Float64Array(minutesPerYear);
   const behindGlassWm2 = new Float64Array(minutesPerYear);
   for (let h = 0; h < 8760; h++) {
-    const ghi = light.ghiWm2[h]!;
-    if (ghi <= 0) continue;
+    if (light.ghiWm2[h]! <= 0) continue;
     const day = Math.floor(h / 24);
-    const normal = aboveTheAirWm2(day);
-    let upMinutes = 0;
-    let cosSum = 0;
-    for (let m = h * 60; m < h * 60 + 60; m++) {
-      if (sun.cosZenith[m]! > 0) upMinutes++;
-      cosSum += sun.cosZenith[m]!;
-    }
-    const meanCos = cosSum / 60;
-    const meanCosUp = upMinutes > 0 ? cosSum / upMinutes : 0;
-    let beam = 0;
-    if (upMinutes > 0) {
-      const closing = (ghi - light.dhiWm2[h]!) / meanCos;
-      const dni = light.dniWm2[h]!;
-      beam = Math.min(Math.max(closing, dni), (dni * 60) / upMinutes, normal, ghi / meanCos);
-    }
-    // Light of the hour's lit part: the minutes with the sun up, or all of them in twilight.
-    const litMinutes = upMinutes > 0 ? upMinutes : 60;
-    const diffuse = (Math.max(0, ghi - beam * meanCos) * 60) / litMinutes;
-    const reflected = (ghi * light.albedo[h]! * 60) / litMinutes;
+    const { upMinutes, meanCosUp, normal, beam, diffuse, fromSun, reflected } = lightOfHour(light, sun, h);
     for (let m = h * 60; m < h * 60 + 60; m++) {
       const cosZ = sun.cosZenith[m]!;
       if (upMinutes > 0 && cosZ === 0) continue;
@@ -72,7 +52,9 @@ export function lightOnPlane(light: HourlyLight, sun: Sun, hold: Hold, glass: bo
       let F1 = 0;
       let F2 = 0;
       if (cosZ > 0 && diffuse > 0) {
-        const bins = perez(diffuse, beam, normal, zenith);
+        // The longer the way through the air, the less of the hour's light comes just then.
+        const delta = (((fromSun * cosZ) / meanCosUp) * airMass(zenith)) / normal;
+        const bins = perez(fromSun, beam, delta, zenith);
         F1 = bins.F1;
         F2 = bins.F2;
       }
@@ -90,6 +72,37 @@ export function lightOnPlane(light: HourlyLight, sun: Sun, hold: Hold, glass: bo
     }
   }
   return { planeWm2, behindGlassWm2 };
+}
+
+/**
+ * The light of an hour's lit part: the minutes with the sun up, or all of them in twilight. W/m2.
+ *
+ * In the hours of sunrise and sunset the beam that closes the hour is taken, between the file's beam as a mean over the
+ * hour and as one over its sunlit part.
+ */
+function lightOfHour(light: HourlyLight, sun: Sun, h: number) {
+  const ghi = light.ghiWm2[h]!;
+  const normal = aboveTheAirWm2(Math.floor(h / 24));
+  let upMinutes = 0;
+  let cosSum = 0;
+  for (let m = h * 60; m < h * 60 + 60; m++) {
+    if (sun.cosZenith[m]! > 0) upMinutes++;
+    cosSum += sun.cosZenith[m]!;
+  }
+  const meanCos = cosSum / 60;
+  const meanCosUp = upMinutes > 0 ? cosSum / upMinutes : 0;
+  let beam = 0;
+  if (upMinutes > 0) {
+    const closing = (ghi - light.dhiWm2[h]!) / meanCos;
+    const dni = light.dniWm2[h]!;
+    beam = Math.min(Math.max(closing, dni), (dni * 60) / upMinutes, normal, ghi / meanCos);
+  }
+  const litMinutes = upMinutes > 0 ? upMinutes : 60;
+  const diffuse = (Math.max(0, ghi - beam * meanCos) * 60) / litMinutes;
+  const reflected = (ghi * light.albedo[h]! * 60) / litMinutes;
+  // Above the air the sun sends a level plane no more than this. What a file has beyond belongs to no sun.
+  const fromSun = Math.min(diffuse, normal * meanCosUp);
+  return { upMinutes, meanCosUp, normal, beam, diffuse, fromSun, reflected };
 }
 
 const tiltOf = (hold: Hold, day: number, zenithDeg: number): number => {
@@ -129,11 +142,10 @@ const bins: readonly (readonly number[])[] = [
 
 const brightness = { F1: 0, F2: 0 };
 
-/** Perez et al. (1990), eqs. 1, 2 and 6 to 8; F1 no more than all of the diffuse light. */
-function perez(diffuse: number, beam: number, normal: number, zenithDeg: number): { F1: number; F2: number } {
+/** Perez et al. (1990), eqs. 1 and 6 to 8, of a brightness by eq. 2; F1 no more than all of the diffuse light. */
+function perez(diffuse: number, beam: number, delta: number, zenithDeg: number): { F1: number; F2: number } {
   const z = zenithDeg * rad;
   const clearness = ((diffuse + beam) / diffuse + 1.041 * z ** 3) / (1 + 1.041 * z ** 3);
-  const delta = (diffuse * airMass(zenithDeg)) / normal;
   let row = bins[0]!;
   for (const bin of bins) if (clearness >= bin[0]!) row = bin;
   brightness.F1 = Math.min(1, Math.max(0, row[1]! + row[2]! * delta + row[3]! * z));
