@@ -29,13 +29,16 @@ function written(name, changed) {
 
 export const siteFile = written('site.yaml', text);
 
-/** The same place with a sweep of so many designs: banks, and for each of them states of charge at which to start. */
+/**
+ * The same place with a sweep of so many designs: banks, and for each of them states of charge at which to start. Of each
+ * there are fewer than the 5000 that one list of a site file may have.
+ */
 export function sweepFile(designs) {
-  const starts = Math.min(designs, 10);
+  const starts = Math.min(designs, designs > 10_000 ? 50 : 10);
   const banks = designs / starts;
   const listed = (count, of) => `[${Array.from({ length: count }, (_, i) => of(i / count)).join(', ')}]`;
   const capacities = listed(banks, (share) => `${(600 + 900 * share).toFixed(2)} Ah`);
-  const below = listed(starts, (share) => `${(40 + 20 * share).toFixed(0)} %`);
+  const below = listed(starts, (share) => `${(40 + 20 * share).toFixed(1)} %`);
   const section = `sweep:\n  designs: { bank.capacity: ${capacities}, generator.start.below: ${below} }\n`;
   return written(`sweep-${designs}.yaml`, text.replace(/^sweep:\n( .*\n)*/m, section));
 }

@@ -39,8 +39,8 @@ const inOneFile = [
   changed(/study\/(src|dist)\/common\/design-threads\.[jt]s$/, (text) =>
     replaced(
       text,
-      "new Worker(new URL('./design-worker.js', import.meta.url))",
-      "new Worker(new URL(import.meta.url), { workerData: 'design-worker.js' })",
+      "new URL('./design-worker.js', import.meta.url), {",
+      "new URL(import.meta.url), { workerData: 'design-worker.js',",
     ),
   ),
   changed(/piscina\/dist\/index\.js$/, (text) =>

@@ -44,7 +44,11 @@ export function checkArrayYearInput(input: ArrayYearInput): void {
   }
   if (snowShare) {
     if (snowShare.length !== n) throw new OutOfRangeError(`snowShare must have ${n} hours, got ${snowShare.length}`);
-    for (let h = 0; h < n; h++) checkShare(snowShare[h]!, `snowShare of hour ${h}`);
+    for (let h = 0; h < n; h++) {
+      const share = snowShare[h]!;
+      // What an hour is called is put into words for a wrong one alone.
+      if (!(share >= 0 && share <= 1)) checkShare(share, `snowShare of hour ${h}`);
+    }
   }
   checkShare(input.mismatch ?? 0, 'mismatch');
   checkShare(input.age ?? 0, 'age');

@@ -50,9 +50,12 @@ export interface YearFigures {
 /** Sums of an hourly series over the weeks of the year. */
 function weekSums(hourly: Float64Array): number[] {
   const sums = new Array<number>(weeksPerYear).fill(0);
-  hourly.forEach((value, hour) => {
-    sums[Math.min(weeksPerYear - 1, Math.floor(hour / hoursPerWeek))]! += value;
-  });
+  for (let week = 0; week < weeksPerYear; week++) {
+    const to = week === weeksPerYear - 1 ? hourly.length : (week + 1) * hoursPerWeek;
+    let sum = 0;
+    for (let hour = week * hoursPerWeek; hour < to; hour++) sum += hourly[hour]!;
+    sums[week] = sum;
+  }
   return sums;
 }
 

@@ -1,5 +1,6 @@
 import { serialize } from 'node:v8';
 import { Worker } from 'node:worker_threads';
+import { threadMemory } from '../thread-memory.js';
 import type { YearFigures } from '../year-figures.js';
 import type { DesignRunnerStart } from './design-runner.js';
 import { createYearsLeft, leaveYears, takeYear, type YearsLeft } from './years-left.js';
@@ -97,7 +98,7 @@ function setToWork(
 }
 
 function startThread(): Thread {
-  const worker = new Worker(new URL('./design-worker.js', import.meta.url));
+  const worker = new Worker(new URL('./design-worker.js', import.meta.url), { resourceLimits: threadMemory });
   const thread: Thread = { worker, isGone: false, listeners: new Map() };
   worker.on('message', (answer: DesignAnswer) => {
     const listener = thread.listeners.get(answer.run);

@@ -1,4 +1,5 @@
 import { mustBeWhole } from '@wintergap/ground';
+import { threadMemory } from '../thread-memory.js';
 import type { YearFigures } from '../year-figures.js';
 import { createYearRunner, type OutlookTask } from './years.js';
 
@@ -36,6 +37,7 @@ export async function manyYears(task: OutlookTask, settings: ManyYearsSettings =
     minThreads: Math.min(workers, total - 1),
     maxThreads: Math.min(workers, total - 1),
     workerData: task,
+    resourceLimits: threadMemory,
   });
   try {
     let done = 1;

@@ -14,6 +14,8 @@ interface Place {
   size: readonly number[];
   hours: number;
   darkKWh: number;
+  /** All of them, in that order. */
+  figures: readonly number[];
 }
 
 /**
@@ -27,12 +29,10 @@ export class DesignFront {
   /** Keeps a design unless one that is kept is no worse in anything and better in something; drops those it so beats. */
   add(row: RunRow): void {
     const { results } = row;
-    const place: Place = {
-      row,
-      size: results.cost === undefined ? [results.ratedKW, results.bankKWh] : [results.cost],
-      hours: results.generatorHoursMean ?? results.generatorHours,
-      darkKWh: results.darkKWhMean ?? results.darkKWh,
-    };
+    const size = results.cost === undefined ? [results.ratedKW, results.bankKWh] : [results.cost];
+    const hours = results.generatorHoursMean ?? results.generatorHours;
+    const darkKWh = results.darkKWhMean ?? results.darkKWh;
+    const place: Place = { row, size, hours, darkKWh, figures: [...size, hours, darkKWh] };
     if (this.#places.some((other) => dominates(other, place))) return;
     this.#places = [...this.#places.filter((other) => !dominates(place, other)), place];
   }
@@ -52,12 +52,14 @@ export class DesignFront {
   }
 }
 
-const figuresOf = ({ size, hours, darkKWh }: Place): readonly number[] => [...size, hours, darkKWh];
-
-/** No worse in anything, and better in something. */
-function dominates(a: Place, b: Place): boolean {
-  const [one, other] = [figuresOf(a), figuresOf(b)];
-  return one.every((value, i) => value <= other[i]!) && one.some((value, i) => value < other[i]!);
+/** No worse in anything, and better in something. Asked of every design and every place of the front: a plain loop. */
+function dominates({ figures: one }: Place, { figures: other }: Place): boolean {
+  let isBetter = false;
+  for (let i = 0; i < one.length; i++) {
+    if (!(one[i]! <= other[i]!)) return false;
+    if (one[i]! < other[i]!) isBetter = true;
+  }
+  return isBetter;
 }
 
 /** Whether a design is no smaller than another, and no better by more than matters. */
@@ -67,7 +69,7 @@ const savesNothing = (place: Place, smaller: Place): boolean =>
   !matters(smaller.darkKWh - place.darkKWh, smaller.darkKWh, 'darkKWh');
 
 function smallestFirst(a: Place, b: Place): number {
-  const [one, other] = [figuresOf(a), figuresOf(b)];
+  const [one, other] = [a.figures, b.figures];
   const i = one.findIndex((value, k) => value !== other[k]);
   return i < 0 ? a.row.number - b.row.number : one[i]! - other[i]!;
 }

@@ -1,5 +1,6 @@
 import { setImmediate } from 'node:timers/promises';
 import { designsInBlock } from '../design/grid.js';
+import { threadMemory } from '../thread-memory.js';
 import { createSweepRunner, type SweepStart } from './design.js';
 import { plannedNumber, type SweepPlan } from './plan.js';
 import type { SweepRow } from './row.js';
@@ -41,6 +42,7 @@ export async function runSweep(
     minThreads: threads,
     maxThreads: threads,
     workerData: start,
+    resourceLimits: threadMemory,
   });
   try {
     const underway: Promise<SweepRow[]>[] = [];

@@ -9,6 +9,7 @@ import {
 } from '@wintergap/battery';
 import { bankSettings, bankStands, type Site, type SiteBank } from '@wintergap/site';
 import type { ChargingRules } from '../loop/charging.js';
+import type { PreparedCache } from './prepared-cache.js';
 import { airAround } from './rooms-air.js';
 
 /** The bank and the place it stands in, ready for the balance. */
@@ -25,8 +26,8 @@ export interface PreparedBank {
 const bareBankWPerK = 12;
 
 /** Makes the bank and what surrounds it. */
-export function prepareBank(site: Site, outdoorC: Float64Array): PreparedBank {
-  const bank = createBank(bankSettings(site.bank));
+export function prepareBank(site: Site, outdoorC: Float64Array, prepared: PreparedCache): PreparedBank {
+  const bank = prepared.lasting('bank', [site.bank], () => createBank(bankSettings(site.bank)));
   const { cabinet: written } = site.bank;
   const heatCapacityWhPerK =
     written?.heatCapacity ?? heatCapacityFrom(site.bank.chemistry, site.bank.voltage * site.bank.capacity);

@@ -22,7 +22,9 @@ export interface PreparedPlant {
 export function preparePlant(site: Site, inputs: YearInputs, prepared: PreparedCache): PreparedPlant {
   const { weather } = inputs;
   const outdoors = prepareOutdoors(site, weather, prepared);
-  const { bank, cabinet, aroundC, heater, chargeRules } = fromSite(site, 'bank', () => prepareBank(site, weather.airC));
+  const { bank, cabinet, aroundC, heater, chargeRules } = fromSite(site, 'bank', () =>
+    prepareBank(site, weather.airC, prepared),
+  );
   const bankV = [bank.settings.cells * bank.settings.cutoffCellV * 0.9, bank.setVoltage(2, -20) * 1.02] as const;
   const arrays = blamingWeather(weather, () => prepareArrays(site, weather, outdoors, bankV, prepared));
   const { load, inverter, inverterInputW, converterInputW } = prepareLoads(site, inputs, outdoors, prepared);

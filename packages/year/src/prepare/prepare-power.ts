@@ -43,7 +43,9 @@ export function prepareCells(
 
 /** What reaches the plane past the skyline, W/m2: what warms the cells. */
 function lightInShade({ planeWm2, skylineLossWm2 }: PlaneYear): Float64Array {
-  return planeWm2.map((wm2, h) => wm2 - skylineLossWm2[h]!);
+  const litWm2 = new Float64Array(hoursPerYear);
+  for (let h = 0; h < hoursPerYear; h++) litWm2[h] = planeWm2[h]! - skylineLossWm2[h]!;
+  return litWm2;
 }
 
 /** An array as wired, and what it gives at its maximum power. */
@@ -103,6 +105,13 @@ export interface PreparedController {
   nightW: Float64Array;
 }
 
+/** What a controller draws in the hours in which its array gives nothing, W. */
+function nightDrawW({ powerW }: DcYear, drawW: number): Float64Array {
+  const nightW = new Float64Array(hoursPerYear);
+  for (let h = 0; h < hoursPerYear; h++) if (powerW[h] === 0) nightW[h] = drawW;
+  return nightW;
+}
+
 /** Lowest and highest voltage a bank can have. */
 export type BankRangeV = readonly [lowest: number, highest: number];
 
@@ -122,7 +131,7 @@ export function prepareController(
       return {
         controller: controllerYear(input, controller, lowestV, highestV, dc),
         maxCurrentA: controller.maxCurrentA ?? Number.POSITIVE_INFINITY,
-        nightW: dc.powerW.map((powerW) => (powerW === 0 ? controller.nightDrawW : 0)),
+        nightW: nightDrawW(dc, controller.nightDrawW),
       };
     }),
   );

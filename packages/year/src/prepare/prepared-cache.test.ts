@@ -32,11 +32,11 @@ prepare(site.base, weather);
 // What a design does not change must not be computed again: a sweep over banks would take many times as long.
 test.each([
   [{}, []],
-  [{ 'bank.capacity': '700 Ah' }, []],
-  [{ 'bank.floor': '40 %', 'generator.start.below': '50 %' }, ['generator']],
+  [{ 'bank.capacity': '700 Ah' }, ['bank']],
+  [{ 'bank.floor': '40 %', 'generator.start.below': '50 %' }, ['bank', 'generator']],
   // The limits hold the array's voltage against what the bank is charged at.
-  [{ 'bank.absorption': '29.4 V' }, ['limits']],
-  [{ 'bank.voltage': '48 V', 'bank.capacity': '500 Ah' }, ['controller', 'limits']],
+  [{ 'bank.absorption': '29.4 V' }, ['bank', 'limits']],
+  [{ 'bank.voltage': '48 V', 'bank.capacity': '500 Ah' }, ['bank', 'controller', 'limits']],
   [{ 'arrays.0.controller.maxCurrent': '40 A' }, ['controller', 'limits']],
   [{ 'arrays.0.strings': 4 }, ['controller', 'dc', 'limits']],
   [{ 'arrays.0.cable.length': '40 m' }, ['controller', 'dc', 'limits']],
@@ -68,6 +68,15 @@ test('of each kind the latest are kept, and what was found again counts as the l
   small.get('others', [1], () => 0);
   get(2);
   expect(made).toEqual([1, 2, 3, 2]);
+});
+
+test('what hangs on no weather year is kept for all of them, however few parts of a year are', () => {
+  const lasting = new NotingCache();
+  for (let year = 0; year < 3; year++) {
+    const under = { ...weather };
+    preparePlant(site.base, { weather: under, measured: null }, new PreparedCache(1, lasting));
+  }
+  expect(lasting.made.sort()).toEqual(['bank', 'module', 'mounted', 'sun']);
 });
 
 test('an object keeps its number, and no other has it', () => {

@@ -30,7 +30,7 @@ const lightWindMs = 1;
  */
 export function siteLimits(site: Site, prepared: PreparedCache = new PreparedCache()): ArrayLimit[] {
   const weather = siteWeather(site, prepared);
-  const { bank } = fromSite(site, 'bank', () => prepareBank(site, weather.airC));
+  const { bank } = fromSite(site, 'bank', () => prepareBank(site, weather.airC, prepared));
   return limitsUnder(site, weather, bank, prepared);
 }
 
