@@ -413,4 +413,38 @@ export const equivalent = [
     },
     { line: 'if (flow.amps >= 0) {', to: 'flow.amps > 0', because: 'without current nothing is posted in either part' },
   ),
+  ...inFile('mounts/src/one-axis', {
+    line: 'const turn = sinTilt > 1e-9 ? Math.asin(Math.min(1, Math.max(-1, Math.sin(rotationDeg * rad) / sinTilt))) / rad : 0;',
+    to: 'sinTilt >= 1e-9',
+    because: exact,
+  }),
+  ...inFile(
+    'mounts/src/pointing',
+    {
+      line: 'for (const time of mount.stuck ?? []) stick(where, mount, time, sun.place.latitudeDeg);',
+      to: '["Stryker was here"]',
+      because: 'a text has no days, so nothing is stuck',
+    },
+    { line: 'for (let h = 0; h < hoursPerYear; h++) {', to: 'h <= hoursPerYear', because: beyondTheEnd },
+    {
+      line: 'for (let day = 0; day < daysPerYear; day++) tiltDeg.fill(byDay[day]!, day * pointsPerDay, (day + 1) * pointsPerDay);',
+      to: 'day <= daysPerYear',
+      because: beyondTheEnd,
+    },
+    {
+      line: 'for (let pass = 0; pass < 2; pass++) {',
+      to: 'pass <= 2',
+      because: 'a third round finds what the second left',
+    },
+    {
+      line: 'for (let i = points - 1; i >= 0; i--) {',
+      to: 'points + 1',
+      because: 'two points beyond the end are dark, and what they would write is lost',
+    },
+  ),
+  ...inFile('seasonal/src/cost/engine-cost', {
+    line: 'const everyYears = Math.min(hoursPerYear > 0 ? lifeH / hoursPerYear : 1e6, engine.lifeYears ?? 1e6);',
+    from: 'hoursPerYear > 0',
+    because: 'a life over no hours is endless, and the other of the two is no longer than a million years',
+  }),
 ];

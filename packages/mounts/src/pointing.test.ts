@@ -262,6 +262,7 @@ test('a level one-axis plane stows level; one on a slope at the slope of its axi
   const stowed = (axisTiltDeg: number) =>
     pointing({ kind: 'one-axis', axisTiltDeg, axisAzimuthDeg: 190, limitDeg: 60, stowAboveMs: 14 }, sun, windMs);
   expect(new Set(stowed(0).tiltDeg)).toEqual(new Set([0]));
+  expect(new Set(stowed(0).azimuthDeg)).toEqual(new Set([190]));
   expect(stowed(25).tiltDeg[5000]).toBeCloseTo(25, 9);
   expect(stowed(25).azimuthDeg[5000]).toBeCloseTo(190, 9);
 });
