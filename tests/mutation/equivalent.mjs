@@ -447,4 +447,28 @@ export const equivalent = [
     from: 'hoursPerYear > 0',
     because: 'a life over no hours is endless, and the other of the two is no longer than a million years',
   }),
+  ...inFile('seasonal/src/cost/present-value', {
+    line: 'if (Math.abs(step) * n < 1e-6) return n * (1 + (step * (n + 1)) / 2);',
+    to: 'Math.abs(step) * n <= 1e-6',
+    because: 'at the limit both ways of adding up agree to twelve digits',
+  }),
+  ...inFile(
+    'array/src/cell-temperature',
+    {
+      line: 'for (let h = 0; h < n; h++) cellC[h] = noctCellC(airC[h]!, planeWm2[h]!, noctC);',
+      to: 'h <= n',
+      because: beyondTheEnd,
+    },
+    {
+      line: 'for (let h = 0; h < n; h++) cellC[h] = windCellC(airC[h]!, planeWm2[h]!, windMs[h]!, still, perWind);',
+      to: 'h <= n',
+      because: beyondTheEnd,
+    },
+  ),
+  ...inFile(
+    'battery/src/lead-acid/bank',
+    { line: 'amps > 0', to: 'amps >= 0', because: 'without current both tables stand at the voltage of rest' },
+    { line: 'for (let k = 0; k < 50; k++) {', because: 'one more halving of what is a bit wide already' },
+    { line: 'if (powerW < amps * voltage(powerW)) low = powerW;', because: exact },
+  ),
 ];

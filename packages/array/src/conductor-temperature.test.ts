@@ -57,3 +57,9 @@ test('no cable is counted hotter than 120 degC', () => {
     ),
   ).toBe(120);
 });
+
+test('without any light a cable has the mean temperature of the air', () => {
+  const air = hours((h) => (h % 24 < 12 ? 20 : -6));
+  const dark = hours(() => 0);
+  expect(runningConductorC(dark, air, 30, area)).toBeCloseTo(7, 9);
+});

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { coldVoltageFactor } from './cold-voltage.js';
 import { ampacityHintA, awgAreaMm2, cableOhm, conductorOhmPerM, fuseHintA, voltageDropV } from './conductors.js';
 
 test('current runs a cable twice: there and back', () => {
@@ -67,4 +68,11 @@ test('between gauges the hint is the geometric mean, and beyond the table its li
 
 test('a fuse of just the current will do', () => {
   expect([1, 1.01, 400].map(fuseHintA)).toEqual([1, 2, 400]);
+});
+
+test('record lows are taken from -90 to 60 degC', () => {
+  // Below the table's last row its steps go on at 0.004 per K: 50 K below -40 degC.
+  expect(coldVoltageFactor(-90)).toBeCloseTo(1.25 + 50 * 0.004, 12);
+  expect(coldVoltageFactor(60)).toBe(1);
+  for (const lowC of [-91, 61, Number.NaN]) expect(() => coldVoltageFactor(lowC)).toThrow(/record low/);
 });

@@ -58,3 +58,9 @@ test('the limits of rates and years themselves are allowed', () => {
   for (const n of [0, 201]) expect(() => presentValueOfReplacements(1, 2, n, 0)).toThrow(/years/);
   expect(replacementsWithin(Number.POSITIVE_INFINITY, 20)).toBe(0);
 });
+
+// Sum of (1 + d)^-t, t = 1 to 25, to the first order: 25 - d x 25 x 26 / 2. The second is a hundred-millionth of the first.
+test('a rate of next to nothing takes off what its first order says', () => {
+  expect(presentValueOfSeries(1e6, 25, 1e-8, 0)).toBeCloseTo(25e6 - 1e6 * 1e-8 * 325, 4);
+  expect(presentValueOfSeries(1e6, 25, 0, 1e-8)).toBeCloseTo(25e6 + 1e6 * 1e-8 * 325, 4);
+});
