@@ -471,4 +471,33 @@ export const equivalent = [
     { line: 'for (let k = 0; k < 50; k++) {', because: 'one more halving of what is a bit wide already' },
     { line: 'if (powerW < amps * voltage(powerW)) low = powerW;', because: exact },
   ),
+  ...inFile('year/src/loop/bus-flow', {
+    line: 'if (flow.sunW !== offeredW) share(flow, plant, moment);',
+    to: 'true',
+    because: 'the same offer divided again is divided alike',
+  }),
+  ...inFile(
+    'battery/src/lead-acid/bank',
+    { line: 'if (tables === undefined) {', to: 'true', because: 'made anew, the tables are the same ones' },
+    {
+      line: 'if (kept.size >= keptMost) kept.delete(kept.keys().next().value!);',
+      because: 'how many tables are kept shows in memory and time alone',
+    },
+  ),
+  ...inFile(
+    'array/src/electrical-limits',
+    {
+      line: "if (value >= limit) return { code: 'voltage-too-low', level: 'ok', text, value, limit };",
+      to: 'value > limit',
+      because: exact,
+    },
+    { line: "const level = value < 0.9 * limit ? 'exceeded' : 'note';", to: 'value <= 0.9 * limit', because: exact },
+    { line: 'const high = value > wasteLimit && point[1]! > moduleV;', to: 'value >= wasteLimit', because: exact },
+    { line: 'const high = value > wasteLimit && point[1]! > moduleV;', to: 'point[1]! >= moduleV', because: exact },
+    {
+      line: "const level = Math.abs(value) > coefficientLimit ? 'note' : 'ok';",
+      to: 'Math.abs(value) >= coefficientLimit',
+      because: exact,
+    },
+  ),
 ];
