@@ -169,3 +169,25 @@ test('the losses need the bank voltage of every hour', () => {
   const year = controllerYear(hours(cells60, [500, 500], [20, 20]), tracking, 20, 32);
   expect(() => controllerLosses(year, new Float64Array(3).fill(25))).toThrow('bankV must have 2 hours, got 3');
 });
+
+test('the open-circuit voltage of all modules in series wakes a controller', () => {
+  // One module stands near 38 V at 300 W/m2, two in series at twice that.
+  const asleep = (inSeries: number) =>
+    busPowerW(
+      controllerYear({ ...hours(cells60, [300], [0]), inSeries }, { ...tracking, startVoltageV: 60 }, 20, 32),
+      0,
+      24,
+    ) === 0;
+  expect([asleep(1), asleep(2)]).toEqual([true, false]);
+});
+
+test('the margin above the bank holds an array whose best voltage lies between the two', () => {
+  const hot = hours(cells60, [1000], [75]);
+  const held = controllerYear(hot, { ...tracking, minVoltageAboveBankV: 5 }, 20, 24);
+  expect(held.dc.voltageV[0]!).toBeGreaterThan(24);
+  expect(held.dc.voltageV[0]!).toBeLessThan(24 + 5);
+  expect(arrayInputW(held, 0, 24)).toBeLessThan(0.99 * held.dc.powerW[0]!);
+  expect(arrayInputW(controllerYear(hot, { ...tracking, minVoltageAboveBankV: 0 }, 20, 24), 0, 24)).toBe(
+    held.dc.powerW[0],
+  );
+});
