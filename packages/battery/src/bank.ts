@@ -58,7 +58,7 @@ export interface Bank {
   reachableEmpty(tempC: number, amps: number): number;
   /** The higher of the owner's floor and `reachableEmpty`. */
   floorState(tempC: number, amps: number): number;
-  /** Freezing point of the electrolyte, degC; -Infinity for cells that have none to speak of. */
+  /** Freezing point of the electrolyte, degC, never above 0; -Infinity for cells that have none to speak of. */
   freezingC(s: number): number;
   /** Energy that gas carries out, Wh, for charge that made gas, Ah: lost, but not as heat in the cells. */
   gasEnergyWh(gassingAh: number): number;

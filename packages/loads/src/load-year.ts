@@ -105,16 +105,20 @@ function addAppliance(sums: HourlySums, appliance: Appliance, index: number, con
   if (appliance.drivenBy) drive(name, share, appliance.drivenBy, context);
   const startW = surgePowerW(appliance);
   const onBusW = bus === 'ac' ? sums.acW : sums.dcW;
-  const item: LoadItem = { name, bus, energyWhYear: 0, monthsWh: new Float64Array(12), standbyWhYear: 0 };
+  const monthsWh = new Float64Array(12);
+  const unusedW = count * standbyW;
+  let energyWhYear = 0;
+  let standbyWhYear = 0;
   for (let h = 0; h < hoursPerYear; h++) {
-    if (off.length > 0 && isWithinSpans(Math.floor(h / 24), off)) continue;
     const running = share[h]!;
-    const idleW = count * standbyW * Math.max(1 - running, 0);
+    if (running === 0 && unusedW === 0) continue;
+    if (off.length > 0 && isWithinSpans(Math.floor(h / 24), off)) continue;
+    const idleW = unusedW * Math.max(1 - running, 0);
     const meanW = count * powerW * running + idleW;
     onBusW[h]! += meanW;
-    item.energyWhYear += meanW;
-    item.standbyWhYear += idleW;
-    item.monthsWh[monthOf[h]!]! += meanW;
+    energyWhYear += meanW;
+    standbyWhYear += idleW;
+    monthsWh[monthOf[h]!]! += meanW;
     if (bus === 'dc') continue;
     coincidentW[h]! += running > 0 ? count * powerW * Math.max(running, 1) : idleW;
     // One unit starts; in the mean load it is there already with its share.
@@ -124,7 +128,7 @@ function addAppliance(sums: HourlySums, appliance: Appliance, index: number, con
       surgeOf[h] = index;
     }
   }
-  return item;
+  return { name, bus, energyWhYear, monthsWh, standbyWhYear };
 }
 
 function largestOf({ acW, surgeW, surgeOf }: HourlySums, appliances: readonly Appliance[]): LargestSurge | null {

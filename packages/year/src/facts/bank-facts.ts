@@ -68,7 +68,10 @@ export function freezingOf(bank: Bank, ledger: Ledger): BankFacts['freezing'] {
   let hour = 0;
   let hours = 0;
   for (let h = 0; h < ledger.bankC.length; h++) {
-    const above = ledger.bankC[h]! - bank.freezingC(ledger.lowestStateOfCharge[h]!);
+    const bankC = ledger.bankC[h]!;
+    // No electrolyte freezes above 0 degC: such an hour is at least as far from it as it is warm.
+    if (bankC > 0 && bankC >= marginK) continue;
+    const above = bankC - bank.freezingC(ledger.lowestStateOfCharge[h]!);
     if (above < 0) hours++;
     if (above < marginK) {
       marginK = above;
