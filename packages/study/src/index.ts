@@ -1,6 +1,7 @@
 export { type CommonRivals, commonRivals } from './carry/common-rivals.js';
 export { type CommonAnswer, type CommonFigures, commonAnswer } from './common/common-answer.js';
-export { type BegunYears, beginYears } from './common/common-run.js';
+export { beginYears } from './common/common-run.js';
+export type { BegunYears, CommonRun, CommonWish, NamedSite } from './common/common-wish.js';
 export {
   type CommonYears,
   type CommonYearsWish,
@@ -11,16 +12,9 @@ export {
 } from './common/common-years.js';
 export { compareDesigns, designsOf } from './common/compare-designs.js';
 export { fileYear } from './common/file-year.js';
-
 export type { Merit } from './common/merit.js';
 export type { PairedDifference, YearsMean } from './common/paired-difference.js';
-export {
-  type CommonRun,
-  type CommonWish,
-  type NamedSite,
-  runDesigns,
-  runUntilClear,
-} from './common/run-designs.js';
+export { runDesigns, runUntilClear } from './common/run-designs.js';
 export { type SnowRange, snowCovers, snowRange } from './common/snow-range.js';
 export { type Growing, mostCommonYears, untilClear } from './common/until-clear.js';
 export { type ComparedCost, type CostAgainst, comparedCosts, costsOfDesigns } from './compare/design-costs.js';

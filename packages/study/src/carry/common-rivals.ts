@@ -1,6 +1,7 @@
 import { type CarryStudy, rivalDesigns } from '@wintergap/seasonal';
 import { type CommonAnswer, commonAnswer } from '../common/common-answer.js';
-import { type CommonWish, runDesigns } from '../common/run-designs.js';
+import type { CommonWish } from '../common/common-wish.js';
+import { runDesigns } from '../common/run-designs.js';
 import { type SnowRange, snowCovers, snowRange } from '../common/snow-range.js';
 
 /** The rivals of a seasonal store over common years, the design as it is first. */

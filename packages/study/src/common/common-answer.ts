@@ -1,7 +1,7 @@
 import { type Ranked, type RankedFigure, rankedFigures, rankYears } from '../outlook/rank.js';
+import type { CommonRun } from './common-wish.js';
 import { type DesignYears, isBetter, leadersOf, type Merit, meritDifference, meritOf } from './merit.js';
 import { type PairedDifference, type YearsMean, yearsMean } from './paired-difference.js';
-import type { CommonRun } from './run-designs.js';
 
 /** One design over the common years: its usual and its bad year, and what it has more than the base. */
 export interface CommonFigures {

@@ -1,10 +1,10 @@
 import { availableParallelism } from 'node:os';
 import { setImmediate } from 'node:timers/promises';
 import type { YearFigures } from '../year-figures.js';
+import type { BegunYears, CommonRun, CommonWish, NamedSite } from './common-wish.js';
 import { commonWeather } from './common-years.js';
 import { createDesignRunner, type DesignRunner, type DesignRunnerStart } from './design-runner.js';
 import { type DesignThreads, designThreads } from './design-threads.js';
-import type { CommonRun, CommonWish, NamedSite } from './run-designs.js';
 import { type Growing, mostCommonYears } from './until-clear.js';
 
 /** Years of designs below which threads cost more time than they save. */
@@ -55,15 +55,6 @@ export function beginYears(designs: readonly NamedSite[], wish: CommonWish = {})
   run.threads = threadsFor(run, startOf(designs, mayGrow(designs, wish) ? longest(wish) : wish), workers, 1);
   run.threads.reach(count);
   return run;
-}
-
-/** The years of a run that are done, and the threads that do more of them. */
-export interface BegunYears {
-  years: YearFigures[][];
-  threads: DesignThreads | null;
-  /** Called with how many years are done. */
-  told: (done: number) => void;
-  done: number;
 }
 
 const emptyRun = (): BegunYears => ({ years: [], threads: null, told: () => {}, done: 0 });

@@ -1,7 +1,8 @@
 import type { SiteFile } from '@wintergap/site';
 import { exceededLimits, PreparedCache, siteLimits } from '@wintergap/year';
 import { type CommonAnswer, commonAnswer } from './common-answer.js';
-import { type CommonWish, type NamedSite, runUntilClear } from './run-designs.js';
+import type { CommonWish, NamedSite } from './common-wish.js';
+import { runUntilClear } from './run-designs.js';
 
 /** The base design of a site and its variants, the base first, as a comparison takes them. */
 export const designsOf = ({ base, variants }: SiteFile): NamedSite[] =>

@@ -39,7 +39,9 @@ interface Thread {
 
 /**
  * The threads of this process: started when first needed and kept for the runs that follow, since a thread costs more to
- * start than a year of five designs. They do not keep the process alive while nobody waits for them.
+ * start than a year of five designs. They do not keep the process alive while nobody waits for them. A library's pool hands
+ * work out as this thread comes round to it, and this thread is busy with years of its own: a thread here takes its next
+ * year by itself.
  */
 const threads: Thread[] = [];
 let runs = 0;

@@ -1,6 +1,6 @@
 import type { YearResult } from '@wintergap/year';
 import { yearFigures } from '../year-figures.js';
-import type { CommonRun } from './run-designs.js';
+import type { CommonRun } from './common-wish.js';
 
 /** What `runDesigns` finds for one year, that of the site's file or of its means, from results that are there already. */
 export function fileYear(designs: readonly { name: string; result: YearResult }[]): CommonRun {

@@ -1,7 +1,8 @@
 import { snowExtremes } from '@wintergap/site';
 import type { YearResult } from '@wintergap/year';
+import type { CommonRun, CommonWish, NamedSite } from './common-wish.js';
 import { type DesignYears, leadersOf } from './merit.js';
-import { type CommonRun, type CommonWish, type NamedSite, runDesigns } from './run-designs.js';
+import { runDesigns } from './run-designs.js';
 
 /**
  * What becomes of a comparison where snow never covers the arrays, and where it covers them whole at any tilt: between

@@ -1,6 +1,7 @@
 import { changedDesign, type SiteFile } from '@wintergap/site';
 import { type CommonAnswer, commonAnswer } from '../common/common-answer.js';
-import { type CommonWish, runDesigns } from '../common/run-designs.js';
+import type { CommonWish } from '../common/common-wish.js';
+import { runDesigns } from '../common/run-designs.js';
 import type { DesignAxis } from '../design/axis.js';
 import { gridChanges, gridDesign } from '../design/grid.js';
 import type { SweepSummary } from './best.js';

@@ -1,7 +1,8 @@
 import type { Site } from '@wintergap/site';
 import type { TiltPeriod } from '@wintergap/year';
 import { type CommonFigures, commonAnswer } from '../common/common-answer.js';
-import { type CommonRun, type CommonWish, runDesigns } from '../common/run-designs.js';
+import type { CommonRun, CommonWish } from '../common/common-wish.js';
+import { runDesigns } from '../common/run-designs.js';
 import { snowRange } from '../common/snow-range.js';
 import { type EngineTilts, engineTilts, type TiltCandidate } from './engine-tilts.js';
 import { lightSearch } from './light-search.js';

@@ -1,7 +1,7 @@
 import { commonAnswer } from '../common/common-answer.js';
+import type { CommonRun } from '../common/common-wish.js';
 import { type DesignYears, meritDifference, meritOf } from '../common/merit.js';
 import { type PairedDifference, type YearsMean, yearsMean } from '../common/paired-difference.js';
-import type { CommonRun } from '../common/run-designs.js';
 import type { SnowRange } from '../common/snow-range.js';
 
 /** A tilt that was tried over the common years. */

@@ -1,6 +1,6 @@
 import { type Costs, costsFor } from '@wintergap/seasonal';
 import type { Site } from '@wintergap/site';
-import type { CommonRun, CommonWish } from '../common/run-designs.js';
+import type { CommonRun, CommonWish } from '../common/common-wish.js';
 import { runDesigns } from '../common/run-designs.js';
 import { type DesignOutcome, type Outcome, outcomeOf } from '../outcome.js';
 import { rerunOf } from '../rerun.js';
