@@ -64,6 +64,8 @@ const group = (name: string, include: string[], exclude: string[] = []) => ({
 // `npm test` runs `units` and `whole`, `npm run test:long` and `npm run test:browser` the others, `npm run test:all` all.
 export default defineConfig({
   test: {
+    // All processors: by itself one is left free, and of two that is half.
+    maxWorkers: '100%',
     // Beside the usual lines: VALIDATION.md is held against what the published tests found.
     reporters: ['default', './tests/validation/reporter.ts'],
     projects: [
