@@ -43,7 +43,7 @@ export async function liveMoves(site = siteFile) {
     return [
       '| move | years at rest: median | worst | of it in the worker | shown after | common years under way: median | worst |',
       '| --- | --: | --: | --: | --: | --: | --: |',
-      ...names.map((name) => rowOf(name, rest.get(name), busy.get(name))),
+      ...names.map((name) => rowOf(name, rest.get(name), busy.get(name) ?? [])),
       rowOf('all', all(rest), all(busy)),
       '',
       `Milliseconds from the move to the finished drawing, and to the end of the frame that shows it; chromium ${browser.version()}.`,
@@ -54,8 +54,9 @@ export async function liveMoves(site = siteFile) {
 }
 
 function rowOf(name, rest, busy) {
-  const middle = (moves, figure) => median(moves.map((move) => move[figure])).toFixed(0);
-  const worst = (moves) => Math.max(...moves.map(({ drawnMs }) => drawnMs)).toFixed(0);
+  // None where no move of the kind was drawn by itself, such as of a control that the one before had taken away.
+  const middle = (moves, figure) => (moves.length > 0 ? median(moves.map((move) => move[figure])).toFixed(0) : '-');
+  const worst = (moves) => (moves.length > 0 ? Math.max(...moves.map(({ drawnMs }) => drawnMs)).toFixed(0) : '-');
   const cells = [middle(rest, 'drawnMs'), worst(rest), middle(rest, 'yearMs'), middle(rest, 'shownMs')];
   return `| ${[name, ...cells, middle(busy, 'drawnMs'), worst(busy)].join(' | ')} |`;
 }

@@ -26,7 +26,7 @@ export function once(command, exits = [0]) {
 /**
  * Two commands in turn, A B A B, after one run of each that does not count.
  *
- * @returns medians of the first, and of the ratios first to second, pair by pair
+ * @returns medians of the first, of the second's time, and of the ratios first to second, pair by pair
  */
 export function inPairs(command, yardstick, pairs, exits) {
   const runs = Array.from({ length: pairs + 1 }, () => ({ of: once(command, exits), beside: once(yardstick) })).slice(
@@ -35,6 +35,7 @@ export function inPairs(command, yardstick, pairs, exits) {
   const middle = (figure) => median(runs.map(figure));
   return {
     wallMs: middle(({ of }) => of.wallMs),
+    yardstickMs: middle(({ beside }) => beside.wallMs),
     peakMB: middle(({ of }) => of.peakMB),
     wallRatio: middle(({ of, beside }) => of.wallMs / beside.wallMs),
     cpuRatio: middle(({ of, beside }) => of.cpuMs / beside.cpuMs),

@@ -12,7 +12,7 @@ import { inside } from './inside.mjs';
 import { liveMoves } from './live.mjs';
 import { machine } from './machine.mjs';
 import { weatherName } from './place.mjs';
-import { starts, sweepGrowth, yearsGrowth } from './starts.mjs';
+import { comparisons, starts, sweepGrowth, yearsGrowth } from './starts.mjs';
 
 const { values } = parseArgs({
   options: {
@@ -38,6 +38,7 @@ const lines = [
 const section = (title, table) => lines.push(`## ${title}`, '', ...table, '');
 
 section('Whole commands', starts(pairs));
+section('Five designs compared', comparisons(pairs));
 section('Inside', inside(plain));
 section(
   'Designs of a sweep, on all processors',

@@ -26,6 +26,25 @@ export function starts(pairs) {
   ];
 }
 
+/** Five designs side by side: the file's year alone, 25 common years, and as many as tell them apart. */
+export function comparisons(pairs) {
+  const compare = (...options) => [...program, 'compare', siteFile, ...options];
+  const alone = compare('--years', '1');
+  const rows = [
+    ['25 years', compare('--years', '25')],
+    ['until they are told apart', compare()],
+  ].map(([name, command]) => {
+    const { wallMs, yardstickMs } = inPairs(command, alone, pairs, [0]);
+    const wanted = name === '25 years' ? (2 * yardstickMs + 1000).toFixed(0) : '';
+    return `| ${name} | ${yardstickMs.toFixed(0)} | ${wallMs.toFixed(0)} | ${wanted} |`;
+  });
+  return [
+    "| common years | ms of the file's year alone | ms | wanted: twice that and 1 s |",
+    '| --- | --: | --: | --: |',
+    ...rows,
+  ];
+}
+
 /** How a sweep grows with its designs: the rows of the file's year, written to a file. */
 export function sweepGrowth(counts) {
   return growth('designs', counts, (designs) => {
