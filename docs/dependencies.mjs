@@ -41,7 +41,7 @@ const running = {
     'split at commas, which real files defeat',
   ],
   piscina: [
-    'a pool of threads for many years and designs; loaded where threads pay',
+    'a pool of threads for the years of an outlook and the designs of a sweep; loaded where threads pay',
     'worker threads by hand: queue, errors, ending',
   ],
   preact: [
