@@ -79,6 +79,7 @@ const building = {
   'axe-core': 'what the pages would keep from people who do not see or point, as far as a program can tell',
   esbuild: 'puts the program and its threads into few files, or one, and the live page into two',
   'fast-check': 'property tests',
+  highs: 'linear programmes: the least that any engine rule could do, against which the year is tested',
   'ical.js': 'reads the calendar back in its test',
   'playwright-core': 'the reports and the live page in a real browser',
   typescript: 'types, and the build of the packages',

@@ -16,6 +16,8 @@ export default {
   skipErrorChecking: true,
   excludeExternals: true,
   hideGenerator: true,
+  // Where a line stands in a repository of some host is no part of the reference, and a checkout may have no such host.
+  disableSources: true,
   // A function, a constant or a class without a doc comment, or a link in one that leads nowhere, fails the build.
   validation: { notDocumented: true },
   requiredToBeDocumented: ['Function', 'Variable', 'Class'],
