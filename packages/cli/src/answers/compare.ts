@@ -48,9 +48,9 @@ export async function answerCompare(site: SiteFile, options: CompareOptions): Pr
   const costs = readCosts(site);
   checkOutputs({ '--html': options.html, '--csv': options.csv }, inputFiles(site));
   const prepared = new PreparedCache();
-  const begun = beginYears(designsOf(site), commonWish(options));
+  const sites = designsOf(site);
+  const begun = beginYears(sites, commonWish(options));
   const designs = runDesigns(site, prepared);
-  const sites = designs.map(({ name, result }) => ({ name, site: result.site }));
   const common = await commonYearsOf(designs, options, prepared, begun);
   const buildable = sites.filter(({ name }) => !common.leftOut.includes(name));
   const snow =
