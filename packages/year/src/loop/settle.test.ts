@@ -1,7 +1,8 @@
+import type { GeneratorSettings } from '@wintergap/generator';
 import { createLedger, yearSum } from '@wintergap/tally';
 import { expect, test } from 'vitest';
 import { createPlantState, runYear } from './balance.js';
-import { idealBank, northernSun, plantOf } from './plant.fixture.js';
+import { idealBank, northernSun, petrolSet, plantOf } from './plant.fixture.js';
 import { settle } from './settle.js';
 
 test('a settled year ends as it began', () => {
@@ -24,6 +25,28 @@ test('a store that drains for longer than banks do is said not to settle', () =>
   // 12 years take 12 x 8760 Wh of a million: the year never repeats.
   const { settledAfterYears } = settle(plantOf({ bank: idealBank(1e6), dcW: () => 1 }));
   expect(settledAfterYears).toBeNull();
+});
+
+// The load takes 600 Wh out of 1000 in 5833 1/3 h; the set, which gives 90 W more than the load, puts them back in 6 2/3 h: three
+// of these rounds of 5840 h are two years.
+test('a place whose years go in turn, two by two, is settled when the first comes again', () => {
+  const loadW = 600 / (5833 + 1 / 3);
+  const generator: GeneratorSettings = {
+    ...petrolSet,
+    output: { bus: 'dc', powerW: 90 + loadW, chargerEfficiency: 1 },
+    start: [{ kind: 'charge', below: 0.3 }],
+    stop: [{ kind: 'charge', above: 0.9 }],
+    minimumRunH: 0,
+  };
+  const { settledAfterYears } = settle(plantOf({ bank: idealBank(1000), dcW: () => loadW, generator }));
+  expect(settledAfterYears).toBe(2);
+});
+
+// Every attempt has its place in a row of chance. If that row went on from year to year, no year would be like another.
+test('an engine that often fails to start fails in the same way every year', () => {
+  const failing = { ...petrolSet, startFailure: { chance: 0.3, seed: 5, retryAfterH: 7 } };
+  const { settledAfterYears } = settle(plantOf({ sunW: northernSun(400), dcW: () => 120, generator: failing }));
+  expect(settledAfterYears).toBeLessThan(6);
 });
 
 // 4 % in 730 h at 25 degC: what is left is (1 - 0.04 / 730) to the power of the hours.
