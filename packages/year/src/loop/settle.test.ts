@@ -33,7 +33,7 @@ test('a place whose years go in turn, two by two, is settled when the first come
   const loadW = 600 / (5833 + 1 / 3);
   const generator: GeneratorSettings = {
     ...petrolSet,
-    output: { bus: 'dc', powerW: 90 + loadW, chargerEfficiency: 1 },
+    output: { bus: 'dc', powerW: 90 + loadW, efficiency: 1 },
     start: [{ kind: 'charge', below: 0.3 }],
     stop: [{ kind: 'charge', above: 0.9 }],
     minimumRunH: 0,
