@@ -1,5 +1,6 @@
 import { availableParallelism } from 'node:os';
 import { type SweepPage, sweepText } from '@wintergap/report';
+import type { SiteFile } from '@wintergap/site';
 import {
   BestDesigns,
   type CommonAnswer,
@@ -65,8 +66,7 @@ async function sweep(files: readonly string[], options: SweepOptions): Promise<v
   });
   const plan = planSweep(site, partOption(options.part), years === undefined ? null : { count: years, seed });
   // The base design first: weather that cannot be used is told here, and not in every row.
-  const ownYear = simulateSite(site.base);
-  const base = sweepResults(ownYear);
+  const { base, judgement } = ownYear(site);
   await runPlan(plan, options.out, workers, (row) => best.add(row));
   const summary = best.summary();
   const common = await bestOverYears(plan, summary, { years: bestYears, seed, workers });
@@ -80,7 +80,13 @@ async function sweep(files: readonly string[], options: SweepOptions): Promise<v
     unpricedApart: plan.unpricedApart,
     currency: site.base.costs?.currency ?? null,
   };
-  printPage(page, options, site.base.units, ownYear.weather.judgement);
+  printPage(page, options, site.base.units, judgement);
+}
+
+/** What is told of the site's own year: the year itself would stand in memory for as long as the sweep runs. */
+function ownYear(site: SiteFile) {
+  const year = simulateSite(site.base);
+  return { base: sweepResults(year), judgement: year.weather.judgement };
 }
 
 /** The best designs over common years; `null` where the file's year alone is asked for. */
