@@ -52,6 +52,34 @@ test('every problem is reported at once, each where it stands', () => {
   expect(problems.find((line) => line.includes('7 W is'))).toContain(at('taller pole'));
 });
 
+test('a slip in the name of a key is one problem, told at the key', () => {
+  const slips: [right: string, wrong: string, told: RegExp][] = [
+    [
+      '  chemistry:',
+      '  chemistri:',
+      /bank.chemistry: unknown key "chemistri"; did you mean "chemistry"\? It is one of floo/,
+    ],
+    ['\nbank:', '\nbanc:', /unknown key "banc"; did you mean "bank"\?/],
+    ['power: 90 W', 'powr: 90 W', /loads\[0\]: unknown key "powr"; did you mean "power"\?/],
+    ['  fuel: { kind', '  fuel: { kinds', /generator.fuel: unknown key "kinds"; did you mean "kind"\?/],
+  ];
+  for (const [right, wrong, told] of slips) {
+    expect(example).toContain(right);
+    const text = example.replace(right, wrong);
+    const problems = problemsOf(text);
+    expect(problems).toEqual([expect.stringMatching(told)]);
+    // A key that tells kinds apart is told with its mapping, a line above.
+    const line = lineOf(text, wrong.trim()) - (wrong.includes('chemistri') ? 1 : 0);
+    expect(problems[0]).toContain(`site.yaml:${line}:`);
+  }
+});
+
+test('a key that is missing altogether is told as nothing', () => {
+  const problems = problemsOf(example.replace(/^ {2}chemistry: .*\n/m, '').replace('power: 90 W, ', ''));
+  expect(problems.join('\n')).toMatch(/bank.chemistry: chemistry is nothing, expected one of/);
+  expect(problems.join('\n')).toMatch(/loads\[0\]\.power: found nothing, expected a power with its unit/);
+});
+
 test.each([
   ['vmp: 32.5 V', 'vmp: 42.5 V', /vmp: found 42.5 V, expected less than voc/],
   ['power: 300 W, vmp', 'power: 350 W, vmp', /vmp x imp is 300 W/],

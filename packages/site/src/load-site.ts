@@ -178,11 +178,11 @@ function check(
     return { site, written: design, values: result.data };
   }
   const alreadySaid = new Set(within.length > 0 ? problems.map(({ path, message }) => `${path} ${message}`) : []);
-  for (const { path, message } of valueProblems(result.error)) {
+  for (const { path, at, message } of valueProblems(result.error)) {
     const inTable = placeInTable(path, design, document.lists, named);
     if (alreadySaid.has(`${inTable?.path ?? pathText(path)} ${message}`)) continue;
     const place = inTable ?? {
-      ...locate(document, [...within, ...path]),
+      ...locate(document, [...within, ...at]),
       path: pathText([...within, ...asWritten(path, document)]),
     };
     problems.push({ ...place, message });

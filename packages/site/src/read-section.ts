@@ -21,8 +21,8 @@ export function readSection<Schema extends z.ZodType>(
   if (result.success) return result.data;
   throw new SiteError(
     file,
-    valueProblems(result.error).map(({ path, message }) => ({
-      ...locate(document, [key, ...path]),
+    valueProblems(result.error).map(({ path, at, message }) => ({
+      ...locate(document, [key, ...at]),
       path: pathText([key, ...path]),
       message,
     })),

@@ -20,3 +20,7 @@ export function nearestHint(written: string, known: readonly string[]): string {
   const near = nearestWord(written, known);
   return near === null ? '' : `; did you mean "${near}"?`;
 }
+
+/** The words that a message suggests by `nearestHint`. */
+export const wordsMeant = (message: string): string[] =>
+  [...message.matchAll(/; did you mean "([^"]*)"\?/g)].map(([, word]) => word!);

@@ -1,24 +1,37 @@
 import type * as z from 'zod';
+import { wordsMeant } from './nearest-word.js';
 
 /** One thing wrong with a value: the keys that lead there, and what to say of it. */
 export interface ValueProblem {
   path: PropertyKey[];
+  /** The keys to where it stands: those of the first unknown key for a mapping that has one. */
+  at: PropertyKey[];
   message: string;
 }
 
 /** All that a schema found wrong, each in its plainest words. */
 export function valueProblems(error: z.ZodError): ValueProblem[] {
-  return error.issues.flatMap((issue) => leaves(issue));
+  const problems = error.issues.flatMap((issue) => leaves(issue));
+  const miswritten = problems.flatMap(({ path, message }) => wordsMeant(message).map((key) => [...path, key]));
+  // Where a key is miswritten the right one is missing: that is the same slip.
+  return problems.filter(
+    ({ path, message }) => !/\bnothing, expected/.test(message) || !miswritten.some(leadsTo(path)),
+  );
 }
+
+const leadsTo = (path: PropertyKey[]) => (keys: PropertyKey[]) => keys.every((key, i) => key === path[i]);
 
 /** The plainest messages of an issue: of a union, those of the alternative that came furthest. */
 function leaves(issue: z.core.$ZodIssue, prefix: PropertyKey[] = []): ValueProblem[] {
   const path = [...prefix, ...issue.path];
+  if (issue.code === 'unrecognized_keys') {
+    return [{ path, at: [...path, ...issue.keys.slice(0, 1)], message: issue.message }];
+  }
   if (issue.code !== 'invalid_union' || issue.errors.length === 0)
-    return [{ path, message: inPlainWords(issue.message) }];
+    return [{ path, at: path, message: inPlainWords(issue.message) }];
   const deepest = [...issue.errors].sort((a, b) => depth(b) - depth(a))[0]!;
   if (depth(deepest) === 0 && issue.message !== 'Invalid input')
-    return [{ path, message: inPlainWords(issue.message) }];
+    return [{ path, at: path, message: inPlainWords(issue.message) }];
   return deepest.flatMap((inner) => leaves(inner, path));
 }
 

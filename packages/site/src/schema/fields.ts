@@ -1,7 +1,7 @@
 import { dayOfDate } from '@wintergap/ground';
 import { type Dimension, parseQuantity, QuantityError } from '@wintergap/quantity';
 import * as z from 'zod';
-import { nearestHint } from '../document/nearest-word.js';
+import { nearestHint, nearestWord } from '../document/nearest-word.js';
 import { wordHint } from '../document/trade-words.js';
 import { withFacts } from './field-facts.js';
 
@@ -36,7 +36,8 @@ const within = (value: number, { min = -Infinity, max = Infinity }: Range) => va
 export function quantity(dimension: Dimension, range?: Range) {
   const field = z
     .union([z.string(), z.number()], {
-      error: () => `expected ${/^[aeiou]/.test(dimension) ? 'an' : 'a'} ${dimension} with its unit`,
+      error: (issue) =>
+        `found ${found(issue.input)}, expected ${/^[aeiou]/.test(dimension) ? 'an' : 'a'} ${dimension} with its unit`,
     })
     .transform((found, context) => {
       try {
@@ -164,8 +165,12 @@ export function oneOf<
 >(key: Key, names: readonly string[], options: Options) {
   return z.discriminatedUnion(key, options, {
     error: (issue) => {
-      const value = (issue.input as Record<string, unknown> | undefined)?.[key];
-      return `${key} is ${found(value)}, expected one of ${names.join(', ')}${wordHint(value, names)}`;
+      const mapping = (issue.input ?? {}) as Record<string, unknown>;
+      const value = mapping[key];
+      const miswritten = value === undefined ? nearestWord(key, Object.keys(mapping)) : null;
+      return miswritten === null
+        ? `${key} is ${found(value)}, expected one of ${names.join(', ')}${wordHint(value, names)}`
+        : `unknown key "${shortened(miswritten)}"${nearestHint(miswritten, [key])} It is one of ${names.join(', ')}`;
     },
   });
 }
