@@ -3,7 +3,7 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { editorSchema } from '../packages/cli/src/editor-schema.js';
+import { editorSchema } from '../packages/cli/src/site/editor-schema.js';
 import { keyWords } from '../packages/site/src/editor/key-words.js';
 import type { JsonSchema } from '../packages/site/src/editor/schema-form.js';
 import { program } from './built-program.js';

@@ -2,7 +2,7 @@
 // need no other package where they are installed.
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { editorSchema } from './dist/editor-schema.js';
+import { editorSchema } from './dist/site/editor-schema.js';
 
 export const root = join(import.meta.dirname, '../..');
 export const { version } = JSON.parse(readFileSync(join(import.meta.dirname, 'package.json'), 'utf8'));
@@ -69,7 +69,7 @@ export const withUnits = changed(/packages\/quantity\/(src|dist)\/unit-library\.
 
 /** Made from the schemas of all rooms, which `start` has no need to load. */
 export const withEditorSchema = changed(
-  /packages\/cli\/(src|dist)\/editor-schema\.[jt]s$/,
+  /packages\/cli\/(src|dist)\/site\/editor-schema\.[jt]s$/,
   () => `export const editorSchema = () => ${JSON.stringify(editorSchema())};`,
 );
 

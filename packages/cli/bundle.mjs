@@ -16,7 +16,7 @@ import {
   workers,
 } from './bundle-parts.mjs';
 import { withDirectImports } from './direct-imports.mjs';
-import { editorSchema } from './dist/editor-schema.js';
+import { editorSchema } from './dist/site/editor-schema.js';
 import { mergeChunks } from './merge-chunks.mjs';
 import { licencesOf } from './third-party.mjs';
 

@@ -2,7 +2,7 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { root } from './bundle-parts.mjs';
-import { manPage } from './dist/man-page.js';
+import { manPage } from './dist/manual/man-page.js';
 import { createProgram } from './dist/program.js';
 
 writeFileSync(join(root, 'packages/cli/bundle/wintergap.1'), manPage(createProgram()));

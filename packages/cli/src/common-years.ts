@@ -9,9 +9,9 @@ import {
   runUntilClear,
 } from '@wintergap/study';
 import { exceededLimits, type PreparedCache } from '@wintergap/year';
-import type { CommonYearsOptions } from './common-years-options.js';
-import { countProgress } from './progress.js';
-import { wholeOption } from './whole-option.js';
+import type { CommonYearsOptions } from './options/common-years-options.js';
+import { wholeOption } from './options/whole-option.js';
+import { countProgress } from './output/progress.js';
 
 /** The options as the study takes them. */
 export function commonWish({ years, seed, workers }: CommonYearsOptions): CommonWish {

@@ -1,5 +1,5 @@
 import { exitCodes } from './exit-codes.js';
-import { printError } from './print.js';
+import { printError } from './output/print.js';
 
 /** What says all that the user needs to know. Told by name: the rooms are not loaded only to ask whose error it is. */
 const wrongInput: readonly string[] = ['SiteError', 'WeatherError', 'InputError'];

@@ -1,7 +1,7 @@
 import { CommanderError } from 'commander';
 import { exitCodes } from './exit-codes.js';
 import { reportFailure } from './failure.js';
-import { printError } from './print.js';
+import { printError } from './output/print.js';
 import { createProgram } from './program.js';
 
 // Whoever reads the output may stop reading, as `head` does: that is no fault.

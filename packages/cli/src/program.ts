@@ -13,8 +13,8 @@ import { addTilt } from './commands/tilt.js';
 import { addWeather } from './commands/weather.js';
 import { addWeigh } from './commands/weigh.js';
 import { addYear } from './commands/year.js';
-import { helpPage } from './help-page.js';
-import { print, printError } from './print.js';
+import { helpPage } from './manual/help-page.js';
+import { print, printError } from './output/print.js';
 import { version } from './version.js';
 
 /**

@@ -2,11 +2,11 @@ import { checkText, problemsFound } from '@wintergap/report';
 import type { SiteFile } from '@wintergap/site';
 import { examineWeather } from '@wintergap/weather';
 import { bankAir, PreparedCache } from '@wintergap/year';
-import type { AcceptWeather } from '../accept-weather.js';
 import { exitCodes } from '../exit-codes.js';
-import { print } from '../print.js';
-import { runDesigns } from '../run-designs.js';
-import { unitsOption } from '../units-option.js';
+import type { AcceptWeather } from '../options/accept-weather.js';
+import { unitsOption } from '../options/units-option.js';
+import { print } from '../output/print.js';
+import { runDesigns } from '../site/run-designs.js';
 
 export function answerCheck(site: SiteFile, options: AcceptWeather & { json?: boolean; units?: string }): void {
   const designs = runDesigns(site, new PreparedCache());

@@ -24,16 +24,16 @@ import {
 } from '@wintergap/study';
 import { contractOf } from '@wintergap/tally';
 import { PreparedCache } from '@wintergap/year';
-import type { AcceptWeather } from '../accept-weather.js';
 import { commonJson, commonWish, commonYearsOf } from '../common-years.js';
-import type { CommonYearsOptions } from '../common-years-options.js';
-import { checkOutputs } from '../output-place.js';
-import { print } from '../print.js';
-import { countProgress } from '../progress.js';
-import { runDesigns } from '../run-designs.js';
-import { unitsOption } from '../units-option.js';
-import { writeWhole } from '../whole-file.js';
-import { writtenFrom } from '../written-from.js';
+import type { AcceptWeather } from '../options/accept-weather.js';
+import type { CommonYearsOptions } from '../options/common-years-options.js';
+import { unitsOption } from '../options/units-option.js';
+import { checkOutputs } from '../output/output-place.js';
+import { print } from '../output/print.js';
+import { countProgress } from '../output/progress.js';
+import { writeWhole } from '../output/whole-file.js';
+import { writtenFrom } from '../output/written-from.js';
+import { runDesigns } from '../site/run-designs.js';
 
 export interface CompareOptions extends CommonYearsOptions, AcceptWeather {
   why?: boolean;

@@ -1,12 +1,12 @@
 import { handOverOf, livePage, serveLive } from '@wintergap/live';
 import { inputFiles, type SiteFile } from '@wintergap/site';
-import type { AcceptWeather } from '../accept-weather.js';
 import { commonWish } from '../common-years.js';
-import type { CommonYearsOptions } from '../common-years-options.js';
-import { checkOutputs } from '../output-place.js';
-import { print } from '../print.js';
-import { unitsOption } from '../units-option.js';
-import { writeWhole } from '../whole-file.js';
+import type { AcceptWeather } from '../options/accept-weather.js';
+import type { CommonYearsOptions } from '../options/common-years-options.js';
+import { unitsOption } from '../options/units-option.js';
+import { checkOutputs } from '../output/output-place.js';
+import { print } from '../output/print.js';
+import { writeWhole } from '../output/whole-file.js';
 
 export interface LiveOptions extends Omit<CommonYearsOptions, 'workers'>, AcceptWeather {
   variant?: string;

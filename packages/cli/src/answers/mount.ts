@@ -4,13 +4,13 @@ import { readCosts } from '@wintergap/seasonal';
 import { designOf, type SiteFile } from '@wintergap/site';
 import { type MountStudy, mountPricesOf, mountStudy } from '@wintergap/study';
 import { PreparedCache } from '@wintergap/year';
-import type { AcceptWeather } from '../accept-weather.js';
 import { commonWish } from '../common-years.js';
-import type { CommonYearsOptions } from '../common-years-options.js';
 import { InputError } from '../input-error.js';
-import { print } from '../print.js';
-import { countProgress } from '../progress.js';
-import { trustJson, trustOf, withTrust } from '../weather-trust.js';
+import type { AcceptWeather } from '../options/accept-weather.js';
+import type { CommonYearsOptions } from '../options/common-years-options.js';
+import { print } from '../output/print.js';
+import { countProgress } from '../output/progress.js';
+import { trustJson, trustOf, withTrust } from '../output/weather-trust.js';
 
 export interface MountOptions extends AcceptWeather, CommonYearsOptions {
   array?: string;

@@ -3,14 +3,14 @@ import { outlookText } from '@wintergap/report';
 import { designOf } from '@wintergap/site';
 import { type Outlook, type OutlookWish, outlookOf, outlookWeather } from '@wintergap/study';
 import { PreparedCache } from '@wintergap/year';
-import type { AcceptWeather } from '../accept-weather.js';
 import { InputError } from '../input-error.js';
-import { loadAccepting } from '../load-accepting.js';
-import { print } from '../print.js';
-import { countProgress } from '../progress.js';
-import { unitsOption } from '../units-option.js';
-import { trustJson, trustOf, withTrust } from '../weather-trust.js';
-import { wholeOption } from '../whole-option.js';
+import type { AcceptWeather } from '../options/accept-weather.js';
+import { unitsOption } from '../options/units-option.js';
+import { wholeOption } from '../options/whole-option.js';
+import { print } from '../output/print.js';
+import { countProgress } from '../output/progress.js';
+import { trustJson, trustOf, withTrust } from '../output/weather-trust.js';
+import { loadAccepting } from '../site/load-accepting.js';
 
 export interface OutlookOptions extends AcceptWeather {
   years?: string;

@@ -3,10 +3,10 @@ import { parseSite } from '@wintergap/site';
 import { askSite } from '../ask/ask-site.js';
 import { terminalAsker } from '../ask/asker.js';
 import { siteText } from '../ask/site-text.js';
-import { editorSchema } from '../editor-schema.js';
-import { makeFolder, newSite, schemaLine } from '../new-site.js';
-import { print } from '../print.js';
-import { writeWhole } from '../whole-file.js';
+import { print } from '../output/print.js';
+import { writeWhole } from '../output/whole-file.js';
+import { editorSchema } from '../site/editor-schema.js';
+import { makeFolder, newSite, schemaLine } from '../site/new-site.js';
 import { weatherText } from './start.js';
 
 /** Asks about a place and writes its site file; nothing is written before the last answer. */

@@ -1,7 +1,7 @@
-import { editorSchema } from '../editor-schema.js';
-import { makeFolder, newSite, schemaLine } from '../new-site.js';
-import { print } from '../print.js';
-import { writeWhole } from '../whole-file.js';
+import { print } from '../output/print.js';
+import { writeWhole } from '../output/whole-file.js';
+import { editorSchema } from '../site/editor-schema.js';
+import { makeFolder, newSite, schemaLine } from '../site/new-site.js';
 
 /** The demo, which the bundle holds as text. */
 const exampleText = async () => (await import('../../../../examples/kettle-pond.yaml')).default;

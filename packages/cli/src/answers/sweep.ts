@@ -19,17 +19,17 @@ import {
 } from '@wintergap/study';
 import type { WeatherJudgement } from '@wintergap/weather';
 import { simulateSite } from '@wintergap/year';
-import type { AcceptWeather } from '../accept-weather.js';
 import { commonWish } from '../common-years.js';
-import type { CommonYearsOptions } from '../common-years-options.js';
 import { exitCodes } from '../exit-codes.js';
 import { InputError } from '../input-error.js';
-import { loadAccepting } from '../load-accepting.js';
-import { print, printError } from '../print.js';
-import { countProgress, sweepProgress } from '../progress.js';
-import { unitsOption } from '../units-option.js';
-import { trustJson, withTrust } from '../weather-trust.js';
-import { wholeOption } from '../whole-option.js';
+import type { AcceptWeather } from '../options/accept-weather.js';
+import type { CommonYearsOptions } from '../options/common-years-options.js';
+import { unitsOption } from '../options/units-option.js';
+import { wholeOption } from '../options/whole-option.js';
+import { print, printError } from '../output/print.js';
+import { countProgress, sweepProgress } from '../output/progress.js';
+import { trustJson, withTrust } from '../output/weather-trust.js';
+import { loadAccepting } from '../site/load-accepting.js';
 
 export interface SweepOptions extends AcceptWeather, Pick<CommonYearsOptions, 'years' | 'seed'> {
   bestYears: string;

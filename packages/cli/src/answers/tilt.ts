@@ -3,14 +3,14 @@ import { tiltText } from '@wintergap/report';
 import { designOf, type SiteFile } from '@wintergap/site';
 import { type BestTilts, bestTilts } from '@wintergap/study';
 import { PreparedCache } from '@wintergap/year';
-import type { AcceptWeather } from '../accept-weather.js';
 import { commonWish } from '../common-years.js';
-import type { CommonYearsOptions } from '../common-years-options.js';
 import { InputError } from '../input-error.js';
-import { print } from '../print.js';
-import { countProgress } from '../progress.js';
-import { unitsOption } from '../units-option.js';
-import { trustJson, trustOf, withTrust } from '../weather-trust.js';
+import type { AcceptWeather } from '../options/accept-weather.js';
+import type { CommonYearsOptions } from '../options/common-years-options.js';
+import { unitsOption } from '../options/units-option.js';
+import { print } from '../output/print.js';
+import { countProgress } from '../output/progress.js';
+import { trustJson, trustOf, withTrust } from '../output/weather-trust.js';
 
 export interface TiltOptions extends AcceptWeather, CommonYearsOptions {
   array?: string;

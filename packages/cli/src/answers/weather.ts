@@ -17,9 +17,9 @@ import {
 import { sitePlace, siteWeather } from '@wintergap/year';
 import { exitCodes } from '../exit-codes.js';
 import { InputError } from '../input-error.js';
-import { print } from '../print.js';
-import { unitsOption } from '../units-option.js';
-import { writeWhole } from '../whole-file.js';
+import { unitsOption } from '../options/units-option.js';
+import { print } from '../output/print.js';
+import { writeWhole } from '../output/whole-file.js';
 
 export interface WeatherOptions {
   latitude?: string;

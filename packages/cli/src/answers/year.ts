@@ -24,17 +24,17 @@ import {
   worstSpell,
   type YearResult,
 } from '@wintergap/year';
-import type { AcceptWeather } from '../accept-weather.js';
 import { commonJson, commonYearsOf } from '../common-years.js';
-import type { CommonYearsOptions } from '../common-years-options.js';
 import { InputError } from '../input-error.js';
-import { checkOutputs } from '../output-place.js';
-import { print } from '../print.js';
-import { unitsOption } from '../units-option.js';
-import { withTrust } from '../weather-trust.js';
-import { writeWhole } from '../whole-file.js';
-import { wholeOption } from '../whole-option.js';
-import { writtenFrom } from '../written-from.js';
+import type { AcceptWeather } from '../options/accept-weather.js';
+import type { CommonYearsOptions } from '../options/common-years-options.js';
+import { unitsOption } from '../options/units-option.js';
+import { wholeOption } from '../options/whole-option.js';
+import { checkOutputs } from '../output/output-place.js';
+import { print } from '../output/print.js';
+import { withTrust } from '../output/weather-trust.js';
+import { writeWhole } from '../output/whole-file.js';
+import { writtenFrom } from '../output/written-from.js';
 
 export interface YearOptions extends CommonYearsOptions, AcceptWeather {
   variant?: string;

@@ -1,6 +1,6 @@
 import { createInterface } from 'node:readline';
 import { InputError } from '../input-error.js';
-import { printError } from '../print.js';
+import { printError } from '../output/print.js';
 
 /** Who answers questions: a person at a terminal, or a list of answers, one a line. */
 export interface Asker {

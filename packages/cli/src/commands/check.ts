@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
-import { type AcceptWeather, acceptWeather } from '../accept-weather.js';
-import { openSite } from '../open-site.js';
+import { type AcceptWeather, acceptWeather } from '../options/accept-weather.js';
+import { openSite } from '../site/open-site.js';
 
 export function addCheck(program: Command): void {
   program

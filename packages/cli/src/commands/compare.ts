@@ -1,8 +1,8 @@
 import type { Command } from 'commander';
-import { acceptWeather } from '../accept-weather.js';
 import type { CompareOptions } from '../answers/compare.js';
-import { addCommonYearsOptions } from '../common-years-options.js';
-import { openSite } from '../open-site.js';
+import { acceptWeather } from '../options/accept-weather.js';
+import { addCommonYearsOptions } from '../options/common-years-options.js';
+import { openSite } from '../site/open-site.js';
 
 export function addCompare(program: Command): void {
   const command = program

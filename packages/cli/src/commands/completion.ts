@@ -1,6 +1,6 @@
 import { Argument, type Command } from 'commander';
 import { type Shell, shellScripts, shells } from '../completion/shell-scripts.js';
-import { print } from '../print.js';
+import { print } from '../output/print.js';
 
 const example = `
 Examples, for the start of a shell:

@@ -1,9 +1,9 @@
 import type { Command } from 'commander';
-import { acceptWeather } from '../accept-weather.js';
 import type { LiveOptions } from '../answers/live.js';
-import { yearsText } from '../common-years-options.js';
-import { addManualText } from '../manual-text.js';
-import { openSite } from '../open-site.js';
+import { addManualText } from '../manual/manual-text.js';
+import { acceptWeather } from '../options/accept-weather.js';
+import { yearsText } from '../options/common-years-options.js';
+import { openSite } from '../site/open-site.js';
 
 export function addLive(program: Command): void {
   const command = program

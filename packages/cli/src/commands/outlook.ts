@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
-import { acceptWeather } from '../accept-weather.js';
 import type { OutlookOptions } from '../answers/outlook.js';
+import { acceptWeather } from '../options/accept-weather.js';
 
 const help = `
 Real years (weather: { file: 2015.csv, otherYears: [2016.csv, 2017.csv] }) are

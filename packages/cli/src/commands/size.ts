@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
-import { acceptWeather } from '../accept-weather.js';
 import type { SizeOptions } from '../answers/size.js';
-import { openSite } from '../open-site.js';
+import { acceptWeather } from '../options/accept-weather.js';
+import { openSite } from '../site/open-site.js';
 
 const help = `
 The site file says what may be chosen, what must be met and what is to be least:

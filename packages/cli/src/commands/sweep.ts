@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
-import { acceptWeather } from '../accept-weather.js';
 import type { SweepOptions } from '../answers/sweep.js';
-import { addManualText } from '../manual-text.js';
+import { addManualText } from '../manual/manual-text.js';
+import { acceptWeather } from '../options/accept-weather.js';
 
 const examples = `
 The best are run through common weather years, and a tie is called one. Designs

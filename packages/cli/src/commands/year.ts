@@ -1,9 +1,9 @@
 import type { Command } from 'commander';
-import { acceptWeather } from '../accept-weather.js';
 import type { YearOptions } from '../answers/year.js';
-import { addCommonYearsOptions } from '../common-years-options.js';
-import { expectOneYear } from '../one-year.js';
-import { openSite } from '../open-site.js';
+import { acceptWeather } from '../options/accept-weather.js';
+import { addCommonYearsOptions } from '../options/common-years-options.js';
+import { expectOneYear } from '../options/one-year.js';
+import { openSite } from '../site/open-site.js';
 
 export function addYear(program: Command): void {
   const command = program

@@ -1,5 +1,5 @@
 import type { UnitSystem } from '@wintergap/quantity';
-import { InputError } from './input-error.js';
+import { InputError } from '../input-error.js';
 
 /**
  * The system of units to print in.

@@ -1,5 +1,5 @@
 import { renameSync, rmSync, writeFileSync } from 'node:fs';
-import { InputError } from './input-error.js';
+import { InputError } from '../input-error.js';
 import { outputPlace } from './output-place.js';
 
 /**

@@ -1,5 +1,5 @@
 import type { SiteFile } from '@wintergap/site';
-import type { AcceptWeather } from './accept-weather.js';
+import type { AcceptWeather } from '../options/accept-weather.js';
 
 /**
  * Reads the site file of a command. Only what reads site files is loaded for it, and the rooms that run years after it:

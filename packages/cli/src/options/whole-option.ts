@@ -1,4 +1,4 @@
-import { InputError } from './input-error.js';
+import { InputError } from '../input-error.js';
 
 /**
  * The whole number that an option gives.

@@ -1,5 +1,5 @@
 import { acceptingWeather, parseSite, readSiteText, type SiteFile } from '@wintergap/site';
-import type { AcceptWeather } from './accept-weather.js';
+import type { AcceptWeather } from '../options/accept-weather.js';
 
 /**
  * The site file, whose weather may be rejected where the user insists.

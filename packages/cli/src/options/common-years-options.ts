@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { addManualText } from './manual-text.js';
+import { addManualText } from '../manual/manual-text.js';
 
 /** What the user says of the weather years under an answer. */
 export interface CommonYearsOptions {

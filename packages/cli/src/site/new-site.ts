@@ -1,6 +1,6 @@
 import { existsSync, mkdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { InputError } from './input-error.js';
+import { InputError } from '../input-error.js';
 
 /** The files of a new place in a folder. */
 export interface NewSite {

@@ -1,6 +1,6 @@
 import { lstatSync, realpathSync, type Stats, statSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
-import { InputError } from './input-error.js';
+import { InputError } from '../input-error.js';
 
 /** Where an output goes. */
 export interface OutputPlace {
