@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { arrayChain, extendChain } from './array-chain.js';
+import { type ArrayChain, arrayChain, extendChain } from './array-chain.js';
 import { windCellC } from './cell-temperature.js';
 import type { Controller } from './controller.js';
 import { controllerLosses, controllerYear } from './controller-year.js';
@@ -32,11 +32,19 @@ const input = {
   ...{ mismatch: 0.02, age: 0.04 },
 };
 const dc = dcYear(input);
-const chain = arrayChain(input, dc, { planeWm2, skylineLossWm2, glassLossWm2 });
+const light = { planeWm2, skylineLossWm2, glassLossWm2 };
+let made: ArrayChain | undefined;
+// Made by the first test that asks, so that one that cannot be made fails it.
+const chainOf = (): ArrayChain => {
+  made ??= arrayChain(input, dc, light);
+  return made;
+};
 const sum = (series: Float64Array) => series.reduce((total, value) => total + value, 0);
-const yearOf = (name: string) => sum(chain.losses.find((loss) => loss.name === name)!.kWh);
+const monthsOf = (name: string) => chainOf().losses.find((loss) => loss.name === name)!.kWh;
+const yearOf = (name: string) => sum(monthsOf(name));
 
 test('the chain starts with rated power times plane insolation and ends with the controller terminals', () => {
+  const chain = chainOf();
   expect(chain.ratedKW).toBeCloseTo(1.8, 12);
   expect(sum(chain.startKWh)).toBeCloseTo((1.8 * sum(planeWm2)) / 1000, 6);
   expect(sum(chain.restKWh)).toBeCloseTo(sum(dc.powerW) / 1000, 6);
@@ -49,7 +57,7 @@ test('through a controller to the bus it closes to rounding in every month', () 
   const bankV = Float64Array.from({ length: 8760 }, (_, h) => 26 + 2 * Math.sin(h / 9));
   const losses = controllerLosses(controllerYear(input, controller, 20, 32, dc), bankV);
   const clippedWh = losses.busW.map((power, h) => power - Math.min(power, 50 * bankV[h]!));
-  let whole = extendChain(chain, 'held away', losses.heldAwayW);
+  let whole = extendChain(chainOf(), 'held away', losses.heldAwayW);
   whole = extendChain(whole, 'conversion', losses.conversionW);
   whole = extendChain(whole, 'clipping', clippedWh);
   expect(sum(clippedWh)).toBeGreaterThan(0);
@@ -65,19 +73,19 @@ test('through a controller to the bus it closes to rounding in every month', () 
 test('each loss is the one its name says', () => {
   expect(yearOf('skyline')).toBeCloseTo((1.8 * sum(skylineLossWm2)) / 1000, 6);
   expect(yearOf('glass')).toBeCloseTo((1.8 * sum(glassLossWm2)) / 1000, 6);
-  const soiledAway = chain.losses.find((loss) => loss.name === 'soiling')!.kWh;
+  const soiledAway = monthsOf('soiling');
   expect([0, 1, 10, 11].map((month) => soiledAway[month])).toEqual([0, 0, 0, 0]);
-  const snow = chain.losses.find((loss) => loss.name === 'snow')!.kWh;
+  const snow = monthsOf('snow');
   expect(snow[0]).toBeGreaterThan(0);
   expect(sum(snow.slice(2))).toBe(0);
-  const beforeMismatch = sum(chain.restKWh) + yearOf('cable') + yearOf('age') + yearOf('mismatch');
+  const beforeMismatch = sum(chainOf().restKWh) + yearOf('cable') + yearOf('age') + yearOf('mismatch');
   expect(yearOf('mismatch') / beforeMismatch).toBeCloseTo(0.02, 9);
   expect(yearOf('age') / (beforeMismatch * 0.98)).toBeCloseTo(0.04, 9);
   expect(yearOf('cable')).toBeCloseTo(sum(dc.cableLossW) / 1000, 0);
 });
 
 test('temperature is a gain in a cold January and a loss in July', () => {
-  const temperature = chain.losses.find((loss) => loss.name === 'temperature')!.kWh;
+  const temperature = monthsOf('temperature');
   expect(temperature[0]).toBeLessThan(0);
   expect(temperature[6]).toBeGreaterThan(0);
 });
@@ -85,5 +93,27 @@ test('temperature is a gain in a cold January and a loss in July', () => {
 test('irradiances that do not add up are refused with the hour', () => {
   const wrong = { planeWm2, skylineLossWm2, glassLossWm2: new Float64Array(8760) };
   expect(() => arrayChain(input, dc, wrong)).toThrow(/plane - skyline - glass must give effectiveWm2.*hour 7/);
-  expect(() => extendChain(chain, 'throttled', new Float64Array(3))).toThrow(/throttled must have 8760 hours, got 3/);
+  expect(() => extendChain(chainOf(), 'throttled', new Float64Array(3))).toThrow(
+    /throttled must have 8760 hours, got 3/,
+  );
+});
+
+test('series that are not a whole year are refused', () => {
+  const short = new Float64Array(24);
+  for (const wrong of [{ planeWm2: short }, { skylineLossWm2: short }, { glassLossWm2: short }]) {
+    expect(() => arrayChain(input, dc, { ...light, ...wrong })).toThrow('the chain needs 8760 hours, got 24');
+  }
+  expect(() => arrayChain({ ...input, effectiveWm2: short }, dc, light)).toThrow('got 24');
+});
+
+test('irradiances add up but for rounding, a millionth of the light', () => {
+  // Hour 12 of day 1 has 885 W/m2 in view of the sky.
+  const off = (byWm2: number) => {
+    const other = effectiveWm2.slice();
+    other[36] = other[36]! + byWm2;
+    return () => arrayChain({ ...input, effectiveWm2: other }, dc, light);
+  };
+  expect(planeWm2[36]).toBeGreaterThan(800);
+  for (const byWm2 of [5e-4, -5e-4]) expect(off(byWm2)).not.toThrow();
+  for (const byWm2 of [2e-3, -2e-3]) expect(off(byWm2)).toThrow(/hour 36/);
 });

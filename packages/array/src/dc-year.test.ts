@@ -69,10 +69,11 @@ test('the operating point lies on the array curve, with the cable drop between a
 test('a cable costs its heat and hardly more, and never gives', () => {
   fc.assert(
     fc.property(
-      fc.double({ min: 0, max: 1500, noNaN: true }),
-      fc.double({ min: -50, max: 90, noNaN: true }),
-      fc.double({ min: 0, max: 0.5, noNaN: true }),
-      (light, cell, cableOhm) => {
+      fc.integer({ min: 0, max: 1500 }),
+      fc.integer({ min: -50, max: 90 }),
+      fc.integer({ min: 0, max: 500 }),
+      (light, cell, milliohm) => {
+        const cableOhm = milliohm / 1000;
         const lost = one(light, cell).powerW[0]! - one(light, cell, { cableOhm }).powerW[0]!;
         const heat = one(light, cell, { cableOhm }).cableLossW[0]!;
         // The controller moves to a smaller current, so the loss is not above the heat at the array's own best point.
@@ -81,7 +82,7 @@ test('a cable costs its heat and hardly more, and never gives', () => {
         expect(lost).toBeLessThanOrEqual(ownCurrent ** 2 * cableOhm * (1 + 1e-9) + 1e-9);
       },
     ),
-    { numRuns: 500 },
+    { numRuns: 200 },
   );
 });
 

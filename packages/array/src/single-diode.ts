@@ -22,7 +22,7 @@ export function diodeCurrent(il: number, i0: number, a: number, rs: number, g: n
   if (rs > 0) {
     const drive = v + rs * (il + i0);
     x = drive / (1 + rs * g);
-    if (drive > 0 && x > 0) x = Math.min(x, a * Math.log(drive / (rs * i0)));
+    if (drive > 0) x = Math.min(x, a * Math.log(drive / (rs * i0)));
     for (let step = 0; step < maxSteps; step++) {
       const diode = i0 * Math.exp(x / a);
       const change = (x - rs * (il + i0 - diode - g * x) - v) / (1 + rs * (diode / a + g));

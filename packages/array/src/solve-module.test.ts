@@ -46,10 +46,9 @@ const sheets: Record<string, ModuleSheet> = {
 const point = new Float64Array(3);
 
 describe.each(Object.entries(sheets))('%s', (_name, sheet) => {
-  const parameters = solveModule(sheet);
-
   // De Soto et al. 2006: the five conditions are equations, so they hold to rounding.
   test('the solved curve gives the sheet back', () => {
+    const parameters = solveModule(sheet);
     maximumPower(parameters, 1000, 25, point);
     expect(point[1]! / sheet.vmpV).toBeCloseTo(1, 6);
     expect(point[2]! / sheet.impA).toBeCloseTo(1, 6);
@@ -58,6 +57,7 @@ describe.each(Object.entries(sheets))('%s', (_name, sheet) => {
   });
 
   test('both temperature coefficients come back to their printed digits', () => {
+    const parameters = solveModule(sheet);
     const voc = openCircuitVoltage(parameters, 1000, 30) - openCircuitVoltage(parameters, 1000, 20);
     expect(voc / 10 / sheet.vocV).toBeCloseTo(sheet.vocPerK, 5);
     const isc = currentAt(parameters, 1000, 30, 0) - currentAt(parameters, 1000, 20, 0);
@@ -65,6 +65,7 @@ describe.each(Object.entries(sheets))('%s', (_name, sheet) => {
   });
 
   test('no resistance is negative and the gap is that of some semiconductor', () => {
+    const parameters = solveModule(sheet);
     expect(parameters.seriesOhm).toBeGreaterThanOrEqual(0);
     expect(parameters.shuntS).toBeGreaterThanOrEqual(0);
     expect(parameters.gapEv).toBeGreaterThan(0.9);
@@ -85,7 +86,8 @@ test('a voltage coefficient too steep for silicon is met by a wider gap, a usual
 });
 
 test('every sheet within the limits is solved, and its maximum power is the stated one', () => {
-  const share = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+  const share = (min: number, max: number) =>
+    fc.integer({ min: 0, max: 100_000 }).map((part) => min + ((max - min) * part) / 100_000);
   fc.assert(
     fc.property(
       fc.record({
@@ -117,7 +119,7 @@ test('every sheet within the limits is solved, and its maximum power is the stat
         expect(openCircuitVoltage(parameters, 1000, 27) / vocV).toBeCloseTo(1 + 2 * vocPerK, 8);
       },
     ),
-    { numRuns: 300 },
+    { numRuns: 100 },
   );
 });
 

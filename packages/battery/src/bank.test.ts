@@ -56,9 +56,12 @@ test('no step makes energy, and charge in is charge stored, drawn, gassed and se
   fc.assert(
     fc.property(
       fc.constantFrom(...banks),
-      fc.double({ min: 0.2, max: 1, noNaN: true }),
-      fc.double({ min: -40, max: 60, noNaN: true }),
-      fc.array(fc.double({ min: -1, max: 1, noNaN: true }), { minLength: 5, maxLength: 60 }),
+      fc.integer({ min: 200, max: 1000 }).map((part) => part / 1000),
+      fc.integer({ min: -40, max: 60 }),
+      fc.array(
+        fc.integer({ min: -1000, max: 1000 }).map((part) => part / 1000),
+        { minLength: 5, maxLength: 60 },
+      ),
       (bank, from, tempC, powers) => {
         let s = from;
         let inAh = 0;

@@ -7,7 +7,7 @@ import {
   replacementsWithin,
 } from './present-value.js';
 
-const rate = fc.double({ min: -0.2, max: 0.3, noNaN: true });
+const rate = fc.integer({ min: -200, max: 300 }).map((part) => part / 1000);
 const years = fc.integer({ min: 1, max: 60 });
 
 test('a series is the sum of its payments', () => {

@@ -14,7 +14,11 @@ const header: SweepHeader = {
   columns: { cost: false, years: null },
 };
 
-const figure = fc.double({ noNaN: true, noDefaultInfinity: true }).map((value) => (value === 0 ? 0 : value));
+// To the last bit from the least to the largest number, and such as results are.
+const figure = fc.oneof(
+  fc.double({ noNaN: true, noDefaultInfinity: true }).map((value) => (value === 0 ? 0 : value)),
+  fc.integer({ min: -1e9, max: 1e9 }).map((part) => part / 7000),
+);
 const results = fc
   .array(figure, { minLength: resultColumns.length, maxLength: resultColumns.length })
   .map((values) => Object.fromEntries(resultColumns.map((name, i) => [name, values[i]])) as SweepResults);
@@ -69,10 +73,10 @@ test('days of autonomy without a load are endless in both formats', () => {
 
 test('a torn row is no row, wherever it is torn before its last column', () => {
   fc.assert(
-    fc.property(someRow, fc.double({ min: 0, max: 1, noNaN: true }), (row, share) => {
+    fc.property(someRow, fc.integer({ min: 0, max: 1000 }), (row, part) => {
       for (const format of ['csv', 'ndjson'] as const) {
         const line = rowLine(format, header, row);
-        expect(readRow(format, header, line.slice(0, Math.floor(share * (line.length - 1))))).toBeNull();
+        expect(readRow(format, header, line.slice(0, Math.floor((part / 1000) * (line.length - 1))))).toBeNull();
       }
     }),
   );
