@@ -5,7 +5,8 @@ import { type Figured, Shown } from './shown.js';
 
 /** The few figures that go with the answer. */
 export function Facts({ session, state }: OfPage): VNode {
-  const { units } = session.handOver;
+  const { units, weather } = session.handOver;
+  const isMade = 'months' in weather;
   const { summary } = state.view;
   const { generator, throttle, array, bank, load } = summary;
   const own = state.present?.figures;
@@ -14,7 +15,12 @@ export function Facts({ session, state }: OfPage): VNode {
     <dl class="facts">
       {state.view.design.generator && (
         <>
-          <Fact name="Weather file's year" id="own-hours" value={generator.hours} unit="h">
+          <Fact
+            name={isMade ? 'Year made of means' : "Weather file's year"}
+            id="own-hours"
+            value={generator.hours}
+            unit="h"
+          >
             {figure(generator.starts, 0)} {generator.starts === 1 ? 'start' : 'starts'}
           </Fact>
           <Fact
@@ -23,7 +29,7 @@ export function Facts({ session, state }: OfPage): VNode {
             value={inVolumeUnit(own?.fuelLitres.mean ?? generator.fuelLitres, units)}
             unit={volumeUnit(units)}
           >
-            {own ? 'a year, mean' : "in the file's year"}
+            {own ? 'a year, mean' : isMade ? 'in the year made of means' : "in the file's year"}
           </Fact>
         </>
       )}

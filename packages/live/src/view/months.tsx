@@ -39,7 +39,7 @@ export function Months({ view, file, differs }: { view: YearView; file: YearView
         <figure class="energy">
           <figcaption>
             Energy, kWh
-            <Key />
+            <Key hasEngine={view.design.generator !== null} />
           </figcaption>
           <DrawnChart chart={() => energyChart(energy, true)} of={[energy]} />
         </figure>

@@ -7,11 +7,15 @@ import { section } from '../sheet/frame.js';
 import type { Markup } from '../sheet/markup.js';
 
 /** What sun and engine gave by month, what was thrown away, and what the loads asked for. */
-export function energySection({ ledger, summary }: YearResult): Markup {
+export function energySection({ ledger, summary, plant }: YearResult): Markup {
   const { array, load } = summary;
   const energy = monthlyEnergy(ledger);
   const engineKWh = energy.engine.reduce((sum, kWh) => sum + kWh, 0);
-  const input = array.usedKWh + engineKWh;
+  const hasEngine = plant.generator !== null;
+  const engineText = hasEngine
+    ? ` The engine gave ${figure(engineKWh)} kWh, ${percent(engineKWh / (array.usedKWh + engineKWh || 1))} of what came in.`
+    : '';
+  const givers = hasEngine ? 'sun and engine' : 'the sun';
   return section(
     'energy',
     'Where does the energy come from, and how much is thrown away?',
@@ -20,11 +24,11 @@ export function energySection({ ledger, summary }: YearResult): Markup {
       chart: (narrow) => energyChart(energy, narrow),
       key: [
         { text: 'sun, used', mark: { kind: 'fill', fill: 'var(--used)' } },
-        { text: 'engine', mark: { kind: 'fill', fill: 'url(#engine-dots)' } },
+        ...(hasEngine ? [{ text: 'engine', mark: { kind: 'fill', fill: 'url(#engine-dots)' } } as const] : []),
         { text: 'sun, thrown away', mark: { kind: 'fill', fill: 'url(#thrown-hatch)' } },
         { text: 'load', mark: { kind: 'line', stroke: 'var(--ink)' } },
       ],
-      caption: `The array offered ${figure(array.availableKWh)} kWh; ${figure(array.usedKWh)} kWh were used. The engine gave ${figure(engineKWh)} kWh, ${percent(engineKWh / (input || 1))} of what came in. The loads asked for ${figure(load.servedKWh + load.darkKWh)} kWh; what sun and engine gave above that was lost in bank and inverter. The figures stand in “Month by month”.`,
+      caption: `The array offered ${figure(array.availableKWh)} kWh; ${figure(array.usedKWh)} kWh were used.${engineText} The loads asked for ${figure(load.servedKWh + load.darkKWh)} kWh; what ${givers} gave above that was lost in bank and inverter. The figures stand in “Month by month”.`,
     }),
   );
 }
