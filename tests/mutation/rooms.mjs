@@ -19,11 +19,7 @@ export const rooms = {
     'packages/year/src/facts/*.test.ts',
   ],
   // Not those that start threads, which the copy of the tree does not give them.
-  study: [
-    'packages/study/src/{hand,outlook,design,size}/**/*.test.ts',
-    'packages/study/src/common/{student,paired-difference,quantile-error,merit}.test.ts',
-    ...published('hand-method'),
-  ],
+  study: [own('study'), ...published('hand-method')],
 };
 
 /** Tests of whole years, seconds each: only with `--slow`, for the changes that the quick ones leave. */

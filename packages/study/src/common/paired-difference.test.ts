@@ -62,3 +62,25 @@ test('a run more in a few years is no difference, one in many of them is', () =>
   expect(verdict).toBe('none');
   expect(pairedDifference(years(8), base, 0.5).verdict).toBe('more');
 });
+
+// t(0.95) at one degree of freedom is 6.314; 10 and 14 differ by a standard deviation of sqrt(8), so the error is 2.
+test('two years have a range, and a wide one', () => {
+  const { mean, standardError, low, high } = yearsMean([10, 14]);
+  expect([mean, standardError]).toEqual([12, expect.closeTo(2, 12)]);
+  expect(low).toBeCloseTo(12 - 12.628, 2);
+  expect(high).toBeCloseTo(12 + 12.628, 2);
+});
+
+test('a mean difference counts from the least that matters on, however sure a smaller one is', () => {
+  const apart = (by: number) => pairedDifference([10 + by, 20 + by, 30 + by], [10, 20, 30], 0.5).verdict;
+  expect([apart(0.4), apart(0.5), apart(-0.4), apart(-0.5)]).toEqual(['none', 'more', 'none', 'less']);
+});
+
+test('designs that never differ are not told apart', () => {
+  expect(pairedDifference([3, 4, 5], [3, 4, 5])).toMatchObject({ mean: 0, equalIn: 3, verdict: 'none' });
+});
+
+test('designs that do not share their years are not held against each other', () => {
+  expect(() => pairedDifference([1, 2], [1])).toThrow('designs must share their years, got 2 and 1');
+  expect(() => pairedDifference([], [])).toThrow('designs must share their years, got 0 and 0');
+});

@@ -81,7 +81,7 @@ function verdictOf(
   { mean: middle, standardError, low, high }: YearsMean,
   smallest: number,
 ): PairedDifference['verdict'] {
-  if (low === null || high === null || middle === 0 || Math.abs(middle) < smallest) return 'none';
+  if (low === null || high === null || Math.abs(middle) < smallest) return 'none';
   if (Math.abs(middle) <= clearStandardErrors * standardError) return 'none';
   if (Math.min(Math.abs(low), Math.abs(high)) < smallest / 2) return 'none';
   return middle < 0 ? 'less' : 'more';

@@ -26,3 +26,8 @@ test('one standard error within a limit is 84 % sure, on the limit 50 %, and one
   expect(confidenceWithin(0, 2)).toBeCloseTo(0.5, 6);
   expect([confidenceWithin(0, 0), confidenceWithin(-1, quantileError([7], 0.5))]).toEqual([1, 0]);
 });
+
+// The standard deviation of 3 and 5 is sqrt(2), that of their mean 1.
+test('two years show a spread', () => {
+  expect(quantileError([3, 5], 0.5)).toBeCloseTo(1.2533, 3);
+});

@@ -30,3 +30,22 @@ test('at one standard deviation the terms are those of the printed polynomials',
 test('the quantile is symmetric about 0', () => {
   expect(studentQuantile(0.05, 24)).toBeCloseTo(-studentQuantile(0.95, 24), 3);
 });
+
+/** The p whose normal quantile, that of endless degrees of freedom, is two. */
+function probabilityOfTwo(): number {
+  let [low, high] = [0.5, 1];
+  for (let k = 0; k < 60; k++) {
+    const middle = (low + high) / 2;
+    if (studentQuantile(middle, 1e15) < 2) low = middle;
+    else high = middle;
+  }
+  return low;
+}
+
+// The four terms at 2 are 10/4, (160 + 128 + 6)/96, (384 + 608 + 136 - 30)/384 and
+// (40448 + 99328 + 47424 - 15360 - 1890)/92160.
+test('at two standard deviations each term is that of the printed polynomials', () => {
+  const twos = (n: number) => 2 + 10 / 4 / n + 294 / 96 / n ** 2 + 1098 / 384 / n ** 3 + 169_950 / 92_160 / n ** 4;
+  const p = probabilityOfTwo();
+  for (const n of [3, 5, 20]) expect(studentQuantile(p, n)).toBeCloseTo(twos(n), 9);
+});

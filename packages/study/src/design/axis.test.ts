@@ -44,3 +44,8 @@ test('axes that change mount and array stand outside those that change bank and 
     'bank.capacity',
   ]);
 });
+
+test('a range may hold one value, and blanks around it are none of it', () => {
+  expect(expandRange('4..4')).toEqual([4]);
+  expect(expandRange(' 2..3 kW ')).toEqual(['2 kW', '3 kW']);
+});

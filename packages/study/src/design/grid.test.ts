@@ -36,6 +36,8 @@ test('the last axis turns fastest', () => {
   expect(gridDesign(axes, 2).values).toEqual([2, '1000 Ah']);
   expect(gridDesign(axes, 4).values).toEqual([3, '500 Ah']);
   expect(designsInBlock(axes)).toBe(3);
+  expect(designsInBlock(axes.slice(1))).toBe(3);
+  expect(designsInBlock([{ path: 'bank.voltage', values: [12, 24] }, ...axes.slice(1)])).toBe(3);
 });
 
 test('a combination keeps its id when ranges are added to, reordered or start elsewhere', () => {
@@ -66,4 +68,13 @@ test('a variant is chosen, not set, and a key goes before the keys inside it', (
   const { variant, changes } = gridChanges(axes, gridDesign(axes, 2).values);
   expect(variant).toBe('fixed');
   expect(Object.keys(changes)).toEqual(['bank', 'bank.cabinet.insulation']);
+});
+
+// By sha256sum of [["arrays.0.strings",3],["bank.capacity","1000 Ah"]].
+test('an id is the digest of the values by their paths, whatever program reads it', () => {
+  const axes = [
+    { path: 'bank.capacity', values: ['500 Ah', '1000 Ah'] },
+    { path: 'arrays.0.strings', values: [2, 3] },
+  ];
+  expect(gridDesign(axes, 4).id).toBe('31b6307522fd4fd0');
 });

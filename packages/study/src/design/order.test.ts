@@ -76,7 +76,17 @@ test('there is no part 0, and none beyond the last', () => {
     { index: 4, of: 3 },
     { index: 1.5, of: 3 },
     { index: 1, of: 0 },
+    { index: 1, of: 2.5 },
   ]) {
-    expect(() => partPositions(10, part)).toThrow(RangeError);
+    expect(() => partPositions(10, part)).toThrow(`part must be from 1/N to N/N, got ${part.index}/${part.of}`);
   }
+});
+
+// Stretches of 2^19 designs: two of them have the same place drawn by chance once in half a million.
+test('stretches beyond the four thousand millionth are drawn by themselves', () => {
+  const width = 2 ** 19;
+  const order = { gridSize: 2 ** 52, sample: { count: 2 ** 33, seed: 4 } };
+  const inStretch = (position: number) => numberAt(order, position) - position * width;
+  expect(inStretch(5 + 2 ** 32)).not.toBe(inStretch(5));
+  expect(inStretch(6)).not.toBe(inStretch(5));
 });

@@ -47,7 +47,7 @@ export function numberAt({ gridSize, sample }: DesignOrder, position: number): n
  * @throws OutOfRangeError when there is no such part
  */
 export function partPositions(count: number, { index, of }: SweepPart): Positions {
-  if (!Number.isSafeInteger(of) || of < 1 || !Number.isSafeInteger(index) || index < 1 || index > of) {
+  if (!Number.isSafeInteger(of) || !Number.isSafeInteger(index) || index < 1 || index > of) {
     throw new OutOfRangeError(`part must be from 1/N to N/N, got ${index}/${of}`);
   }
   return { from: stretchStart(count, index - 1, of), to: stretchStart(count, index, of) };

@@ -35,3 +35,8 @@ test('the bounds of 60 values hold the true 90th percentile nine times in ten', 
   expect(held / 2000).toBeGreaterThan(0.885);
   expect(held / 2000).toBeLessThan(0.97);
 });
+
+test('no value, and no share of the values, have no quantile', () => {
+  expect(() => quantileRange([], 0.5)).toThrow('a quantile needs at least one value and p from 0 to 1, got 0 and 0.5');
+  expect(() => quantileRange([1, 2], 1.5)).toThrow('got 2 and 1.5');
+});

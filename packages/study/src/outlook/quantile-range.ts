@@ -24,10 +24,10 @@ export const confidence = 0.9;
  */
 export function quantileRange(sorted: readonly number[], p: number): QuantileRange {
   const n = sorted.length;
-  const value = quantileSorted([...sorted], p);
-  const tail = (1 - confidence) / 2;
   const chances = binomialDistribution(n, p);
   if (!chances) throw new OutOfRangeError(`a quantile needs at least one value and p from 0 to 1, got ${n} and ${p}`);
+  const value = quantileSorted([...sorted], p);
+  const tail = (1 - confidence) / 2;
   let low: number | null = null;
   let high: number | null = null;
   let below = 0;
