@@ -40,7 +40,7 @@ export function prepareArrays(
     const onPlane = preparePlane(site, i, weather, outdoors, prepared);
     const cellC = prepareCells(site, i, weather, prepared, onPlane);
     const ofArray = prepareDc(site, i, prepared, onPlane, cellC, weather.airC);
-    const { controller, maxCurrentA, nightW } = prepareController(site, i, prepared, ofArray, bankV);
+    const { controller, maxCurrentA, nightW } = prepareController(site, i, prepared, ofArray, outdoors.sun, bankV);
     const { driveW } = onPlane;
     return {
       name,

@@ -11,7 +11,7 @@ import {
   solveModule,
 } from '@wintergap/array';
 import { hoursPerYear } from '@wintergap/ground';
-import type { PlaneYear } from '@wintergap/irradiance';
+import type { PlaneYear, SunYear } from '@wintergap/irradiance';
 import { fromSite, type Site } from '@wintergap/site';
 import type { WeatherYear } from '@wintergap/weather';
 import { controllerOf } from './controller-of-site.js';
@@ -105,11 +105,9 @@ export interface PreparedController {
   nightW: Float64Array;
 }
 
-/** What a controller draws in the hours in which its array gives nothing, W. */
-function nightDrawW({ powerW }: DcYear, drawW: number): Float64Array {
-  const nightW = new Float64Array(hoursPerYear);
-  for (let h = 0; h < hoursPerYear; h++) if (powerW[h] === 0) nightW[h] = drawW;
-  return nightW;
+/** What a controller draws while its array gives nothing, W: in dark hours, and in the dark part of those with sunrise or sunset. */
+function nightDrawW({ powerW }: DcYear, upShare: Float64Array, drawW: number): Float64Array {
+  return powerW.map((givenW, h) => (givenW > 0 ? drawW * (1 - upShare[h]!) : drawW));
 }
 
 /** Lowest and highest voltage a bank can have. */
@@ -121,17 +119,18 @@ export function prepareController(
   i: number,
   prepared: PreparedCache,
   ofArray: PreparedDc,
+  { upShare }: SunYear,
   [lowestV, highestV]: BankRangeV,
 ): PreparedController {
   const { input, dc } = ofArray;
   const written = site.arrays[i]!.controller;
-  return prepared.get('controller', [identityOf(ofArray), written, lowestV, highestV], () =>
+  return prepared.get('controller', [identityOf(ofArray), identityOf(upShare), written, lowestV, highestV], () =>
     fromSite(site, `arrays[${i}].controller`, () => {
       const controller = controllerOf(written);
       return {
         controller: controllerYear(input, controller, lowestV, highestV, dc),
         maxCurrentA: controller.maxCurrentA ?? Number.POSITIVE_INFINITY,
-        nightW: nightDrawW(dc, controller.nightDrawW),
+        nightW: nightDrawW(dc, upShare, controller.nightDrawW),
       };
     }),
   );
