@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { beforeEach, expect, test } from 'vitest';
 import { type ArrayChain, arrayChain, extendChain } from './array-chain.js';
 import { windCellC } from './cell-temperature.js';
 import type { Controller } from './controller.js';
@@ -33,18 +33,16 @@ const input = {
 };
 const dc = dcYear(input);
 const light = { planeWm2, skylineLossWm2, glassLossWm2 };
-let made: ArrayChain | undefined;
-// Made by the first test that asks, so that one that cannot be made fails it.
-const chainOf = (): ArrayChain => {
-  made ??= arrayChain(input, dc, light);
-  return made;
-};
+let chain: ArrayChain;
+// Not while the file loads, so that a chain that cannot be made fails its tests.
+beforeEach(() => {
+  chain = arrayChain(input, dc, light);
+});
 const sum = (series: Float64Array) => series.reduce((total, value) => total + value, 0);
-const monthsOf = (name: string) => chainOf().losses.find((loss) => loss.name === name)!.kWh;
+const monthsOf = (name: string) => chain.losses.find((loss) => loss.name === name)!.kWh;
 const yearOf = (name: string) => sum(monthsOf(name));
 
 test('the chain starts with rated power times plane insolation and ends with the controller terminals', () => {
-  const chain = chainOf();
   expect(chain.ratedKW).toBeCloseTo(1.8, 12);
   expect(sum(chain.startKWh)).toBeCloseTo((1.8 * sum(planeWm2)) / 1000, 6);
   expect(sum(chain.restKWh)).toBeCloseTo(sum(dc.powerW) / 1000, 6);
@@ -57,7 +55,7 @@ test('through a controller to the bus it closes to rounding in every month', () 
   const bankV = Float64Array.from({ length: 8760 }, (_, h) => 26 + 2 * Math.sin(h / 9));
   const losses = controllerLosses(controllerYear(input, controller, 20, 32, dc), bankV);
   const clippedWh = losses.busW.map((power, h) => power - Math.min(power, 50 * bankV[h]!));
-  let whole = extendChain(chainOf(), 'held away', losses.heldAwayW);
+  let whole = extendChain(chain, 'held away', losses.heldAwayW);
   whole = extendChain(whole, 'conversion', losses.conversionW);
   whole = extendChain(whole, 'clipping', clippedWh);
   expect(sum(clippedWh)).toBeGreaterThan(0);
@@ -78,7 +76,7 @@ test('each loss is the one its name says', () => {
   const snow = monthsOf('snow');
   expect(snow[0]).toBeGreaterThan(0);
   expect(sum(snow.slice(2))).toBe(0);
-  const beforeMismatch = sum(chainOf().restKWh) + yearOf('cable') + yearOf('age') + yearOf('mismatch');
+  const beforeMismatch = sum(chain.restKWh) + yearOf('cable') + yearOf('age') + yearOf('mismatch');
   expect(yearOf('mismatch') / beforeMismatch).toBeCloseTo(0.02, 9);
   expect(yearOf('age') / (beforeMismatch * 0.98)).toBeCloseTo(0.04, 9);
   expect(yearOf('cable')).toBeCloseTo(sum(dc.cableLossW) / 1000, 0);
@@ -93,9 +91,7 @@ test('temperature is a gain in a cold January and a loss in July', () => {
 test('irradiances that do not add up are refused with the hour', () => {
   const wrong = { planeWm2, skylineLossWm2, glassLossWm2: new Float64Array(8760) };
   expect(() => arrayChain(input, dc, wrong)).toThrow(/plane - skyline - glass must give effectiveWm2.*hour 7/);
-  expect(() => extendChain(chainOf(), 'throttled', new Float64Array(3))).toThrow(
-    /throttled must have 8760 hours, got 3/,
-  );
+  expect(() => extendChain(chain, 'throttled', new Float64Array(3))).toThrow(/throttled must have 8760 hours, got 3/);
 });
 
 test('series that are not a whole year are refused', () => {

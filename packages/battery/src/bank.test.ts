@@ -159,19 +159,22 @@ test('every answer is finite and monotone over -60..75 degC, all states and curr
 });
 
 test('colder or faster never means more capacity, nor less self-discharge when warmer', () => {
+  const broken: string[] = [];
   for (const bank of banks) {
     for (let rate = 0; rate <= 1; rate += 0.05) {
       let empty = 1;
       for (let tempC = -60; tempC <= 70; tempC++) {
         const now = bank.reachableEmpty(tempC, rate * bank.refAh);
-        expect(now).toBeLessThanOrEqual(empty);
-        expect(now).toBeGreaterThan(-1.1);
-        expect(bank.reachableEmpty(tempC, (rate + 0.05) * bank.refAh)).toBeGreaterThanOrEqual(now);
-        expect(bank.selfDischargePerHour(tempC)).toBeLessThanOrEqual(bank.selfDischargePerHour(tempC + 1));
+        const faster = bank.reachableEmpty(tempC, (rate + 0.05) * bank.refAh);
+        const grows = bank.selfDischargePerHour(tempC) <= bank.selfDischargePerHour(tempC + 1);
+        if (!(now <= empty && now > -1.1 && faster >= now && grows)) {
+          broken.push(`${bank.settings.chemistry} at ${tempC} degC, rate ${rate}`);
+        }
         empty = now;
       }
     }
   }
+  expect(broken).toEqual([]);
 });
 
 // The label is the meter's scale only: the same cells called 1000 Ah at 20 h or by what they give in 10 or 100 h.
@@ -257,10 +260,12 @@ test('banks of any size and voltage behave alike', () => {
   expect(large.dischargeAmps(2000, 0.7, 5) / small.dischargeAmps(100, 0.7, 5)).toBeCloseTo(10, 9);
 });
 
-const held = (chemistry: 'flooded-lead-acid' | 'agm', cellV: number, tempC: number): number => {
+const heldAt = (chemistry: 'flooded-lead-acid' | 'agm', cellV: number): Bank => {
   const settings = { voltageV: 24, capacityAh: 1000, atRateH: 10, absorptionV: cellV, floatV: 2.2 };
-  return createBank({ chemistry, ...settings, compensationVPerCellK: 0 }).acceptanceAmps(1, tempC, 0);
+  return createBank({ chemistry, ...settings, compensationVPerCellK: 0 });
 };
+const held = (chemistry: 'flooded-lead-acid' | 'agm', cellV: number, tempC: number): number =>
+  heldAt(chemistry, cellV).acceptanceAmps(1, tempC, 0);
 
 // Typical currents of EN 50272-2 / IEC 62485-2, from a public copy, of cells of 1000 Ah.
 test.each([
@@ -279,13 +284,14 @@ test.each([
 test('the current of a full flooded cell rises with the voltage without a cliff, and doubles with 10 K', () => {
   expect(held('flooded-lead-acid', 2.45, 25)).toBeGreaterThan(5);
   expect(held('flooded-lead-acid', 2.45, 25)).toBeLessThan(10);
-  for (let cellV = 2.25; cellV <= 2.46; cellV += 0.01) {
+  for (let cellV = 2.25; cellV <= 2.46; cellV += 0.03) {
     const ratio = held('flooded-lead-acid', cellV + 0.05, 25) / held('flooded-lead-acid', cellV, 25);
     expect(ratio).toBeGreaterThan(1.2);
     expect(ratio).toBeLessThan(2);
   }
+  const floated = heldAt('flooded-lead-acid', 2.25);
   for (const tempC of [5, 15, 25, 35]) {
-    const ratio = held('flooded-lead-acid', 2.25, tempC + 10) / held('flooded-lead-acid', 2.25, tempC);
+    const ratio = floated.acceptanceAmps(1, tempC + 10, 0) / floated.acceptanceAmps(1, tempC, 0);
     expect(ratio).toBeGreaterThan(1.8);
     expect(ratio).toBeLessThan(2.25);
   }

@@ -30,7 +30,7 @@ test('steeper planes, warmer air and more sun never keep snow longer', () => {
       const brighter = planeWm2.map((value) => value * 1.3);
       expect(total(winter({ tiltDeg, planeWm2: brighter, airC: constant(air) }))).toBeLessThanOrEqual(base);
     }),
-    { numRuns: 25 },
+    { numRuns: 10 },
   );
 });
 
