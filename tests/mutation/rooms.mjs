@@ -15,8 +15,10 @@ export const rooms = {
   array: [own('array'), ...published('conductors', 'module')],
   // Quick ones first: most changes end the run there.
   year: [
-    ...['charging', 'engine', 'post-piece', 'bus-flow', 'current-limit', 'cabinet-heat'].map(inLoop),
+    ...['charging', 'engine', 'post-piece', 'bus-flow', 'few-hours', 'settle', 'cabinet-heat'].map(inLoop),
     'packages/year/src/facts/*.test.ts',
+    'packages/year/src/prepare/prepare-bank.test.ts',
+    inLoop('current-limit'),
   ],
   // Not those that start threads, which the copy of the tree does not give them.
   study: [own('study'), ...published('hand-method')],

@@ -119,7 +119,9 @@ function runPiece(plant: Plant, state: PlantState, ledger: Ledger, mayCut: boole
   const s = state.stateOfCharge;
   moment.stateOfCharge = s;
   const wasOff = engine.phase === phases.off;
-  if (wasOff) solveNow(plant, state, flow, false);
+  // A start is decided by what the bank lacks now, the end of a bulk charge by what it takes now.
+  const watchesBulk = isLoaded(engine) && generator!.stopAtBulkEnd;
+  if (wasOff || watchesBulk) solveNow(plant, state, flow, watchesBulk);
   if (generator !== null) {
     const isFull = charge.stage === stages.float;
     const carries = bankCarries(plant, state);
@@ -155,7 +157,7 @@ function runPiece(plant: Plant, state: PlantState, ledger: Ledger, mayCut: boole
   piece.engineDcInW = engineDcInW;
   postPiece(ledger, plant, flow, moment, piece);
   if (next < ledger.lowestStateOfCharge[h]!) ledger.lowestStateOfCharge[h] = next;
-  if (flow.atVoltageLimit && flow.amps >= 0) holdVoltage(charge, chargeRules, hours, flow.amps, bankC);
+  if (flow.atVoltageLimit) holdVoltage(charge, chargeRules, hours, flow.amps, bankC);
   if (generator !== null) advanceEngine(engine, generator, hours, flow.voltageV);
   state.stateOfCharge = next;
   state.leftH = leftH - hours;
@@ -205,6 +207,6 @@ function cutAtBulkEnd(flow: BusFlow, wantAtStartW: number, hours: number): numbe
   const atStart = wantAtStartW - flow.engineLimitW;
   const atMiddle = flow.engineWantW - flow.engineLimitW;
   // The wish falls almost straight within one piece: where it crosses the limit, seen from its start and middle.
-  if (atStart <= 0 || atStart - 2 * (atStart - atMiddle) >= 0) return hours;
+  if (atStart < 0 || atStart - 2 * (atStart - atMiddle) >= 0) return hours;
   return Math.max((hours / 2) * (atStart / (atStart - atMiddle)), sameMomentH);
 }

@@ -51,7 +51,7 @@ export const isLoaded = (engine: Engine): boolean => engine.phase === phases.loa
 /**
  * Starts or stops the engine at one moment.
  *
- * @param flow the buses at the moment before
+ * @param flow the buses at this moment where a run may end with the bulk charge
  * @param bankCarries whether the load would be served without the engine now; while it would not, no run ends but by
  *   the hours that people accept, and the engine starts
  * @param daysSinceFull days since the bank was last full, for runs to full

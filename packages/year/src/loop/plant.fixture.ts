@@ -56,7 +56,7 @@ export function plantOf(parts: PlantParts): Plant {
 }
 
 /** A controller of efficiency 1 whose array gives exactly `offerW`. */
-function losslessController(offerW: Float64Array) {
+export function losslessController(offerW: Float64Array) {
   const controller: Controller = {
     kind: 'maximum-power',
     maxVoltageV: 1000,

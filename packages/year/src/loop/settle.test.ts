@@ -27,6 +27,27 @@ test('a store that drains for longer than banks do is said not to settle', () =>
   expect(settledAfterYears).toBeNull();
 });
 
+// Twelve years are tried. What remains after them may be a thousandth of the bank and half a kelvin, while a year repeats itself to
+// a millionth and a hundredth: 50 mW take 438 Wh of a million in a year, 500 mW 4380 Wh, 0.05 mW less than half a watt-hour.
+test.each([
+  [0.5, null],
+  [0.05, 12],
+  [0.000_05, 1],
+])('a store that %d W drain settles after %s years', (loadW, years) => {
+  expect(settle(plantOf({ bank: idealBank(1e6), dcW: () => loadW })).settledAfterYears).toBe(years);
+});
+
+// Gas that brings 1 Wh of heat in every hour, where it should carry some away: 8760 Wh a year in a cabinet that lets none out.
+test.each([
+  [1, null],
+  [0.1, 12],
+  [0.005, 1],
+])('a full bank that warms by %d K a year settles after %s years', (kelvinAYear, years) => {
+  const plant = plantOf({ bank: { ...idealBank(1000), gasEnergyWh: () => -1 } });
+  const cabinet = { insulationWPerK: 0, heatCapacityWhPerK: 8760 / kelvinAYear };
+  expect(settle({ ...plant, cabinet }).settledAfterYears).toBe(years);
+});
+
 // The load takes 600 Wh out of 1000 in 5833 1/3 h; the set, which gives 90 W more than the load, puts them back in 6 2/3 h: three
 // of these rounds of 5840 h are two years.
 test('a place whose years go in turn, two by two, is settled when the first comes again', () => {
