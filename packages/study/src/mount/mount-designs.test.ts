@@ -1,0 +1,56 @@
+import type { Site } from '@wintergap/site';
+import { expect, test } from 'vitest';
+import { mountWays, withMount } from './mount-designs.js';
+
+const tilts = {
+  fixedDeg: 55,
+  seasons: [
+    { fromDay: 280, tiltDeg: 70 },
+    { fromDay: 90, tiltDeg: 30 },
+  ],
+  darkDays: { from: 304, to: 30 },
+} as const;
+const ways = mountWays(46, tilts);
+
+test('the ways go from a fixed plane to one that follows the sun in both axes', () => {
+  expect(ways.map(({ name, kind }) => [name, kind])).toEqual([
+    ['fixed at 55', 'fixed'],
+    ['fixed, vertical', 'fixed'],
+    ['by season, 70 and 30', 'seasonal'],
+    ['pole', 'tracking'],
+    ['one axis, level', 'tracking'],
+    ['two axes', 'tracking'],
+  ]);
+  expect(ways[1]!.mount).toMatchObject({ tilt: 90, azimuth: 180 });
+  expect(ways[2]!.mount).toMatchObject({
+    tilts: [
+      { from: 280, tilt: 70 },
+      { from: 90, tilt: 30 },
+    ],
+  });
+});
+
+test('what moves can be stuck through the dark season, facing the equator; what does not move cannot', () => {
+  expect(ways.slice(0, 3).map(({ stuck }) => stuck)).toEqual([null, null, null]);
+  const stuck = ways.slice(3).map((way) => way.stuck as { stuck: object[] });
+  expect(stuck.map(({ stuck: [spell] }) => spell)).toEqual([
+    { from: 304, to: 30, azimuth: 180, tilt: 70 },
+    { from: 304, to: 30, azimuth: 180, tilt: 0 },
+    { from: 304, to: 30, azimuth: 180, tilt: 55 },
+  ]);
+});
+
+test('south of the equator planes look north, on the equator south', () => {
+  expect(mountWays(-35, tilts)[0]!.mount).toMatchObject({ azimuth: 0 });
+  expect(mountWays(-35, tilts)[3]!.mount).toMatchObject({ facing: 0 });
+  expect(mountWays(0, tilts)[0]!.mount).toMatchObject({ azimuth: 180 });
+});
+
+test('one array goes onto another mount, the others stay as they are', () => {
+  const [pole, roof] = ['pole', 'roof'].map((name) => ({ name, mount: { kind: 'fixed', tilt: 10 } })) as Site['arrays'];
+  const design = { name: 'Otter Bend', arrays: [pole, roof] } as Site;
+  const changed = withMount(design, roof!, ways[0]!.mount);
+  expect(changed.arrays[0]).toBe(pole);
+  expect(changed.arrays[1]).toEqual({ name: 'roof', mount: ways[0]!.mount });
+  expect(changed.name).toBe('Otter Bend');
+});
