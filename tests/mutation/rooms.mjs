@@ -3,6 +3,7 @@
 const published = (...names) => names.map((name) => `tests/published/${name}.test.ts`);
 const whole = (...names) => names.map((name) => `tests/${name}.test.ts`);
 const inLoop = (name) => `packages/year/src/loop/${name}.test.ts`;
+const inStudy = (name) => `packages/study/src/${name}.test.ts`;
 const own = (room) => `packages/${room}/src/**/*.test.ts`;
 
 /** Room -> globs of tests. */
@@ -20,8 +21,12 @@ export const rooms = {
     'packages/year/src/prepare/prepare-bank.test.ts',
     inLoop('current-limit'),
   ],
-  // Not those that start threads, which the copy of the tree does not give them.
-  study: [own('study'), ...published('hand-method')],
+  // None starts a thread: the sources have none to start. Those of whole years are asked with `--slow`.
+  study: [
+    own('study'),
+    ...['common/file-year', 'common/common-years', 'worst/leave-off'].map((name) => `!${inStudy(name)}`),
+    ...published('hand-method'),
+  ],
 };
 
 /** Tests of whole years, seconds each: only with `--slow`, for the changes that the quick ones leave. */
@@ -31,4 +36,5 @@ export const slow = {
     'packages/year/src/{prepare/*,simulate}.test.ts',
     ...whole('bank-loss', 'bank-place', 'direct-current-limit', 'stop-first', 'dark-season', 'worst'),
   ],
+  study: ['common/file-year', 'common/common-years', 'worst/leave-off'].map(inStudy),
 };

@@ -23,3 +23,9 @@ test('weather that was read for the year of the file is not read again for the c
   const read = siteWeather(base, prepared);
   expect(commonYears(base, { years: 1 }, prepared).weatherOf(0)).toBe(read);
 });
+
+test('a year made from monthly means says so', () => {
+  const [{ name, site }] = sites as [(typeof sites)[number]];
+  const result = { ...simulateSite(site), site: { ...site, weather: { months: {} } } } as never;
+  expect(fileYear([{ name, result }]).weather).toEqual({ count: 1, kind: 'made', spread: null });
+});

@@ -10,9 +10,10 @@ const tilts = {
   ],
   darkDays: { from: 304, to: 30 },
 } as const;
-const ways = mountWays(46, tilts);
+const waysAt = (latitude: number) => mountWays(latitude, tilts);
 
 test('the ways go from a fixed plane to one that follows the sun in both axes', () => {
+  const ways = waysAt(46);
   expect(ways.map(({ name, kind }) => [name, kind])).toEqual([
     ['fixed at 55', 'fixed'],
     ['fixed, vertical', 'fixed'],
@@ -31,6 +32,7 @@ test('the ways go from a fixed plane to one that follows the sun in both axes', 
 });
 
 test('what moves can be stuck through the dark season, facing the equator; what does not move cannot', () => {
+  const ways = waysAt(46);
   expect(ways.slice(0, 3).map(({ stuck }) => stuck)).toEqual([null, null, null]);
   const stuck = ways.slice(3).map((way) => way.stuck as { stuck: object[] });
   expect(stuck.map(({ stuck: [spell] }) => spell)).toEqual([
@@ -41,16 +43,17 @@ test('what moves can be stuck through the dark season, facing the equator; what 
 });
 
 test('south of the equator planes look north, on the equator south', () => {
-  expect(mountWays(-35, tilts)[0]!.mount).toMatchObject({ azimuth: 0 });
-  expect(mountWays(-35, tilts)[3]!.mount).toMatchObject({ facing: 0 });
-  expect(mountWays(0, tilts)[0]!.mount).toMatchObject({ azimuth: 180 });
+  expect(waysAt(-35)[0]!.mount).toMatchObject({ azimuth: 0 });
+  expect(waysAt(-35)[3]!.mount).toMatchObject({ facing: 0 });
+  expect(waysAt(0)[0]!.mount).toMatchObject({ azimuth: 180 });
 });
 
 test('one array goes onto another mount, the others stay as they are', () => {
+  const [{ mount }] = waysAt(46) as [ReturnType<typeof waysAt>[number]];
   const [pole, roof] = ['pole', 'roof'].map((name) => ({ name, mount: { kind: 'fixed', tilt: 10 } })) as Site['arrays'];
   const design = { name: 'Otter Bend', arrays: [pole, roof] } as Site;
-  const changed = withMount(design, roof!, ways[0]!.mount);
+  const changed = withMount(design, roof!, mount);
   expect(changed.arrays[0]).toBe(pole);
-  expect(changed.arrays[1]).toEqual({ name: 'roof', mount: ways[0]!.mount });
+  expect(changed.arrays[1]).toEqual({ name: 'roof', mount });
   expect(changed.name).toBe('Otter Bend');
 });
