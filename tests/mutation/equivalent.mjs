@@ -5,6 +5,8 @@ const beyondTheEnd = 'one step further writes beyond the end of a typed array, w
 const tie = 'the same value is put in place of itself';
 const exact = 'differs only where two sums of parts agree to the last bit';
 const meet = 'at the point itself both lines have the same value';
+const otherStart = 'from another start the search comes to the same root, some steps sooner or later';
+const longEnded = 'the search has long ended when this would show: each step squares what is left to find';
 
 const inFile = (file, ...changes) => changes.map((change) => ({ file: `packages/${file}.ts`, ...change }));
 
@@ -581,4 +583,42 @@ export const equivalent = [
       because: exact,
     },
   ),
+  ...inFile(
+    'array/src/single-diode',
+    { line: 'const drive = v + rs * (il + i0);', because: otherStart },
+    { line: 'x = drive / (1 + rs * g);', because: otherStart },
+    { line: 'let x = high - a * Math.log1p(high / a);', because: otherStart },
+    { line: 'for (let step = 0; step < maxSteps; step++) {', to: 'step <= maxSteps', because: longEnded },
+    { line: 'for (let step = 0; step < maxSteps; step++) {', to: 'step--', because: longEnded },
+    { line: 'if (Math.abs(change) < 1e-8 * a) break;', because: longEnded },
+  ),
+  ...inFile(
+    'array/src/voltage-grid',
+    { line: 'for (let h = 0; h < litWm2.length; h++) {', to: 'h <= litWm2.length', because: beyondTheEnd },
+    { line: 'for (let h = 0; h < isHeld.length; h++) {', to: 'h <= isHeld.length', because: beyondTheEnd },
+    { line: 'if (current <= 0) break;', to: 'current < 0', because: exact },
+  ),
+  ...inFile(
+    'array/src/dc-year',
+    { line: 'for (let h = 0; h < n; h++) {', to: 'h <= n', because: beyondTheEnd },
+    { line: 'if (litWm2[h]! === 0) continue;', to: 'false', because: 'in the dark the curve gives nothing as well' },
+  ),
+  ...inFile(
+    'array/src/module-sheet',
+    {
+      line: 'if (powerW !== undefined && !(Math.abs(powerW / (vmpV * impA) - 1) <= powerTolerance)) {',
+      to: 'Math.abs(powerW / (vmpV * impA) - 1) < powerTolerance',
+      because: exact,
+    },
+    {
+      line: 'if (sheet.areaM2 !== undefined && vmpV * impA > 350 * sheet.areaM2) {',
+      to: 'true',
+      because: 'no power is above a number that is none',
+    },
+  ),
+  ...inFile('array/src/array-chain', {
+    line: 'if (!(Math.abs(gap) <= 1e-6 * (1 + planeWm2[h]!))) {',
+    to: 'Math.abs(gap) < 1e-6 * (1 + planeWm2[h]!)',
+    because: exact,
+  }),
 ];

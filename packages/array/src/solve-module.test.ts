@@ -4,6 +4,7 @@ import type { ModuleSheet } from './module-sheet.js';
 import { currentAt, maximumPower, openCircuitVoltage } from './operating-point.js';
 import { powerCoefficient } from './power-coefficient.js';
 import { solveModule } from './solve-module.js';
+import type { ModuleParameters } from './translation.js';
 
 // Invented sheets with the figures usual for their kind.
 const sheets: Record<string, ModuleSheet> = {
@@ -136,4 +137,48 @@ test.each<[string, Partial<ModuleSheet>, RegExp]>([
 ])('a sheet with %s is refused by name', (_what, wrong, message) => {
   expect(() => solveModule({ ...good, ...wrong })).toThrow(RangeError);
   expect(() => solveModule({ ...good, ...wrong })).toThrow(message);
+});
+
+// A curve is made of five parameters, read off as a sheet would state it, and found again.
+test.each<[string, ModuleParameters, Partial<ModuleSheet>]>([
+  [
+    'silicon with a poor shunt',
+    {
+      ...{ lightA: 9, saturationA: 1.25e-10, idealityV: 1.6, seriesOhm: 0.35, shuntS: 0.02, lightAPerK: 0.0045 },
+      ...{ gapEv: 1.121, gapFallPerK: 0.0002677, ratedW: 0 },
+    },
+    { cells: 60 },
+  ],
+  [
+    'cadmium telluride',
+    {
+      ...{ lightA: 2.6, saturationA: 2e-11, idealityV: 8.5, seriesOhm: 4, shuntS: 0.0006, lightAPerK: 0.001 },
+      ...{ gapEv: 1.475, gapFallPerK: 0.0003, ratedW: 0 },
+    },
+    { cells: 264, technology: 'thin-film' },
+  ],
+])('the parameters of %s are found again from what its curve shows', (_what, made, kind) => {
+  maximumPower(made, 1000, 25, point);
+  const [vmpV, impA] = [point[1]!, point[2]!];
+  const vocV = openCircuitVoltage(made, 1000, 25);
+  const iscA = currentAt(made, 1000, 25, 0);
+  const sheet = {
+    ...{ vmpV, impA, vocV, iscA, cells: 60, ...kind },
+    vocPerK: (openCircuitVoltage(made, 1000, 27) / vocV - 1) / 2,
+    iscPerK: (currentAt(made, 1000, 27, 0) / iscA - 1) / 2,
+  };
+  const found = solveModule(sheet);
+  for (const key of ['lightA', 'idealityV', 'seriesOhm', 'shuntS', 'lightAPerK', 'gapEv', 'gapFallPerK'] as const) {
+    expect(found[key] / made[key], key).toBeCloseTo(1, 4);
+  }
+  // The saturation current goes with the exponential of the ideality.
+  expect(Math.log(found.saturationA / made.saturationA)).toBeCloseTo(0, 2);
+  expect(found.ratedW).toBeCloseTo(vmpV * impA, 9);
+  expect(solveModule({ ...sheet, powerW: 1.01 * vmpV * impA }).ratedW).toBeCloseTo(1.01 * vmpV * impA, 9);
+});
+
+// So low a voltage at so high a current asks for a curve that bends both ways.
+test('a best point that no curve goes through is refused', () => {
+  const sheet = { vmpV: 20.1, impA: 9.7, vocV: 40, iscA: 10, cells: 60, vocPerK: -0.003, iscPerK: 0.0005 };
+  expect(() => solveModule(sheet)).toThrow('vmpV 20.1 and impA 9.7 fit no module curve between iscA 10 and vocV 40');
 });

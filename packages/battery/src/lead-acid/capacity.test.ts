@@ -56,6 +56,8 @@ test('two points that no bank has are refused', () => {
   refuse({ capacityAh: 0, atRateH: 100 }, /capacityAh of a label/);
   refuse({ capacityAh: 700, atRateH: 0.2 }, /atRateH of a label/);
   refuse({ capacityAh: 1200, atRateH: 20 }, /must be/);
+  // The same point twice says nothing of the rate.
+  refuse({ capacityAh: 1000, atRateH: 20 }, /must be/);
   // More than at rest, 1.67 times the ten-hour capacity, and less than at the faster rate.
   refuse({ capacityAh: 1700, atRateH: 100 }, /at 100 h must be .* got 1700 Ah/);
   refuse({ capacityAh: 999, atRateH: 100 }, /at 100 h must be .* got 999 Ah/);

@@ -113,3 +113,34 @@ test('charge efficiency is all but one when empty, none when full, and better at
   }
   expect(leadAcidChargeEfficiency(0.05, 0.2)).toBeGreaterThan(0.9999);
 });
+
+// I10 is I/C10 = 0.1 per hour: 20.73 / 1.55 = 13.374 per unit of charge missing.
+test('charge efficiency, gassing voltage and time constant at the ten-hour rate, by hand', () => {
+  expect(leadAcidChargeEfficiency(0.1, 0.9)).toBeCloseTo(1 - Math.exp(-1.3374), 4);
+  expect(leadAcidChargeEfficiency(0, 0.95)).toBeCloseTo(1 - Math.exp((-20.73 / 0.55) * 0.05), 9);
+  expect(gassingCellV(0.1, 25)).toBeCloseTo(2.24 + 1.97 * 0.09531, 4);
+  // 0.1^1.67 = 0.02138: 17.3 / 19.216 h, which are 54 minutes.
+  expect(60 * overchargeTimeConstantH(0.1)).toBeCloseTo(54, 1);
+});
+
+// At half charge: 2.08 V at rest, and 0.1 (6 / (1 + 10^0.86) + 0.48 / 0.5^1.2 + 0.036) = 0.18665 V over the cell.
+test('before gassing the voltage is that of rest and the drop over the cell, a quarter more at 15 degC', () => {
+  const at = (tempC: number, cell = flooded) => chargeCellV(0.1, 0.5, overcharge(0.1, tempC, cell));
+  expect(at(25)).toBeCloseTo(2.08 + 0.18665, 4);
+  expect(at(15)).toBeCloseTo(2.08 + 1.25 * 0.18665, 4);
+  expect(at(45)).toBeCloseTo(2.08 + 0.5 * 0.18665, 4);
+  expect(at(25, { ...flooded, resistanceFactor: 0.7 })).toBeCloseTo(2.08 + 0.7 * 0.18665, 4);
+  // The printed factor passes zero at 65 degC: from 61 on a tenth stays.
+  for (const tempC of [61, 70, 80]) expect(at(tempC)).toBeCloseTo(2.08 + 0.1 * 0.18665, 4);
+});
+
+test('a cell whose efficiency holds out longer takes longer from gassing to its final voltage', () => {
+  const sealed = { ...flooded, efficiencyFactor: 10 };
+  const gassing = (cell: ChargedCell, s: number) =>
+    chargeCellV(0.1, s, overcharge(0.1, 25, cell)) - gassingCellV(0.1, 25);
+  // Both begin to gas at the same state; what is charged without loss since then is counted in hours alike.
+  expect(gassing(sealed, 0.85)).toBeLessThan(gassing(flooded, 0.85));
+  expect(gassing(sealed, 0.85)).toBeGreaterThan(0);
+  const onset = overcharge(0.1, 25, flooded);
+  expect(overcharge(0.1, 25, sealed).slope).toBeCloseTo(10 * onset.slope, 9);
+});

@@ -37,3 +37,26 @@ test('no plane is tilted past upright, and trackers that tilt by themselves are 
   expect(steeperWinter({ kind: 'fixed', tilt: 90, azimuth: 180 }, 'north')).toBeNull();
   expect(steeperWinter({ kind: 'two-axis', minTilt: 0, maxTilt: 90, turn: 360 }, 'north')).toBeNull();
 });
+
+test('a pole of one tilt gets a table of two, and in the south the winter half is the other one', () => {
+  expect(steeperWinter({ kind: 'pole', turn: 220, tilt: 50 }, 'south')).toEqual({
+    mount: {
+      kind: 'pole',
+      turn: 220,
+      tilts: [
+        { from: 80, tilt: 65 },
+        { from: 262, tilt: 50 },
+      ],
+    },
+    ...{ tilt: 65, was: 50 },
+  });
+  expect(steeperWinter({ kind: 'pole', turn: 220 } as never, 'north')).toMatchObject({ was: 0, tilt: 15 });
+});
+
+test('a period that begins on the day of the solstice is the one in force', () => {
+  const tilts = [
+    { from: 355, tilt: 30 },
+    { from: 354, tilt: 50 },
+  ];
+  expect(steeperWinter({ kind: 'seasonal', azimuth: 180, tilts }, 'north')).toMatchObject({ was: 50, tilt: 65 });
+});
