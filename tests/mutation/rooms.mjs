@@ -6,6 +6,16 @@ const inLoop = (name) => `packages/year/src/loop/${name}.test.ts`;
 const inStudy = (name) => `packages/study/src/${name}.test.ts`;
 const own = (room) => `packages/${room}/src/**/*.test.ts`;
 
+/** Tests of the study room that run whole years. */
+const wholeYears = [
+  'common/common-years',
+  'common/file-year',
+  'common/run-designs',
+  'rerun',
+  'sweep/design',
+  'worst/leave-off',
+];
+
 /** Room -> globs of tests. */
 export const rooms = {
   tally: [own('tally')],
@@ -22,11 +32,7 @@ export const rooms = {
     inLoop('current-limit'),
   ],
   // None starts a thread: the sources have none to start. Those of whole years are asked with `--slow`.
-  study: [
-    own('study'),
-    ...['common/file-year', 'common/common-years', 'worst/leave-off'].map((name) => `!${inStudy(name)}`),
-    ...published('hand-method'),
-  ],
+  study: [own('study'), ...wholeYears.map((name) => `!${inStudy(name)}`), ...published('hand-method')],
 };
 
 /** Tests of whole years, seconds each: only with `--slow`, for the changes that the quick ones leave. */
@@ -36,5 +42,5 @@ export const slow = {
     'packages/year/src/{prepare/*,simulate}.test.ts',
     ...whole('bank-loss', 'bank-place', 'direct-current-limit', 'stop-first', 'dark-season', 'worst'),
   ],
-  study: ['common/file-year', 'common/common-years', 'worst/leave-off'].map(inStudy),
+  study: wholeYears.map(inStudy),
 };
