@@ -153,8 +153,8 @@ function energyReasons(base: YearResult, variant: YearResult, months: number[]):
   };
 }
 
-/** Beyond what the array offers: counted by the ledger, not here. */
-const afterOffer = new Set(['current limit', 'above the limit, bank full', 'throttled']);
+/** Beyond what the array offers: counted by the ledger, not here. What a current limit cuts off is not offered. */
+const afterOffer = 'throttled';
 
 function arrayParts(base: YearResult, variant: YearResult, months: readonly number[]): EnergyReasons['arrayParts'] {
   const parts = new Map<string, number>();
@@ -165,7 +165,7 @@ function arrayParts(base: YearResult, variant: YearResult, months: readonly numb
     };
     for (const { chain } of arrayLosses(result)) {
       add('plane', chain.startKWh);
-      for (const { name, kWh } of chain.losses) if (!afterOffer.has(name)) add(name, kWh);
+      for (const { name, kWh } of chain.losses) if (name !== afterOffer) add(name, kWh);
     }
   }
   return Array.from(parts, ([name, kWh]) => ({ name, kWh }));
