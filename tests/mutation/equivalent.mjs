@@ -621,4 +621,57 @@ export const equivalent = [
     to: 'Math.abs(gap) < 1e-6 * (1 + planeWm2[h]!)',
     because: exact,
   }),
+  ...inFile(
+    'year/src/loop/balance',
+    {
+      line: 'runPiece(plant, state, ledger, pieces < mostPieces);',
+      to: 'pieces <= mostPieces',
+      because: 'one piece more of four hundred',
+    },
+    {
+      line: 'if (kept < ledger.lowestStateOfCharge[h]!) ledger.lowestStateOfCharge[h] = kept;',
+      to: 'kept <= ledger.lowestStateOfCharge[h]!',
+      because: tie,
+    },
+    {
+      line: 'if (next < ledger.lowestStateOfCharge[h]!) ledger.lowestStateOfCharge[h] = next;',
+      to: 'next <= ledger.lowestStateOfCharge[h]!',
+      because: tie,
+    },
+    {
+      line: 'if (leftH - hours < sameMomentH) hours = leftH;',
+      to: 'leftH - hours <= sameMomentH',
+      because: exact,
+    },
+    {
+      line: 'if (generator !== null && engine.phase !== phases.off) {',
+      to: 'true',
+      because: 'where there is no engine its phase is off',
+    },
+    {
+      line: 'if (engine.phase === phases.off) return flow.servedShare > 1 - sameShare;',
+      to: 'flow.servedShare >= 1 - sameShare',
+      because: exact,
+    },
+    {
+      line: 'if (engine.phase !== phases.loaded) return true;',
+      to: 'false',
+      because: 'what the bank carries decides nothing while an engine warms up or cools down',
+    },
+    {
+      line: 'return idle.servedShare > 1 - sameShare;',
+      to: 'idle.servedShare >= 1 - sameShare',
+      because: exact,
+    },
+    {
+      line: 'hours = Math.min(hours, (1 - s) / rate, Math.max(Math.min(stepInBulk, stepNearFull * (1 - s)), 1e-5) / rate);',
+      to: '1 + s',
+      because: 'the step near full is the shorter one, but for the last hundred-thousandth of the charge',
+    },
+    {
+      line: 'if (atStart < 0 || atStart - 2 * (atStart - atMiddle) >= 0) return hours;',
+      from: 'atStart - 2 * (atStart - atMiddle) >= 0',
+      because: 'a cut further off than the piece is long is held to the events of the piece, which are asked again',
+    },
+  ),
 ];

@@ -4,6 +4,7 @@ const published = (...names) => names.map((name) => `tests/published/${name}.tes
 const whole = (...names) => names.map((name) => `tests/${name}.test.ts`);
 const inLoop = (name) => `packages/year/src/loop/${name}.test.ts`;
 const inStudy = (name) => `packages/study/src/${name}.test.ts`;
+const inFacts = (name) => `packages/year/src/facts/${name}.test.ts`;
 const own = (room) => `packages/${room}/src/**/*.test.ts`;
 
 /** Tests of the study room that run whole years. */
@@ -27,8 +28,10 @@ export const rooms = {
   // Quick ones first: most changes end the run there.
   year: [
     ...['charging', 'engine', 'post-piece', 'bus-flow', 'few-hours', 'settle', 'cabinet-heat'].map(inLoop),
-    'packages/year/src/facts/*.test.ts',
-    'packages/year/src/prepare/prepare-bank.test.ts',
+    ...['start-reason', 'refused-charge', 'array-losses', 'dark-season', 'bank-facts', 'bank-air'].map(inFacts),
+    ...['cautions', 'year-summary', 'worst-spell'].map(inFacts),
+    'packages/year/src/prepare/!(prepare-power|prepared-cache).test.ts',
+    'packages/year/src/prepare/prepared-cache.test.ts',
     inLoop('current-limit'),
   ],
   // None starts a thread: the sources have none to start. Those of whole years are asked with `--slow`.
@@ -39,7 +42,8 @@ export const rooms = {
 export const slow = {
   year: [
     ...['cold-bank', 'running-rules', 'engine-moments', 'balance'].map(inLoop),
-    'packages/year/src/{prepare/*,simulate}.test.ts',
+    'packages/year/src/prepare/prepare-power.test.ts',
+    'packages/year/src/simulate.test.ts',
     ...whole('bank-loss', 'bank-place', 'direct-current-limit', 'stop-first', 'dark-season', 'worst'),
   ],
   study: wholeYears.map(inStudy),

@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
 import { bankAir } from './bank-air.js';
-import { exampleSite, quietYear } from './year.fixture.js';
+import { exampleSite, exampleYear } from './example.fixture.js';
 
 // EN 50272-2: 0.05 m3/Ah x 12 cells x 20 mA/Ah of the ten-hour capacity; 1000 Ah in twenty hours are some 850 in ten. Air carries
 // 0.335 Wh per m3 and K.
 test('the air of a vented bank is that of the standard, and the air that is assumed that of its cabinet', () => {
-  const { plant } = quietYear();
+  const { plant } = exampleYear();
   const cabinet = { ...exampleSite.bank.cabinet!, ventilation: 1.005 };
   const air = bankAir({ plant, site: { ...exampleSite, bank: { ...exampleSite.bank, cabinet } } })!;
   expect(air.airM3PerH).toBeGreaterThan(0.05 * 12 * 0.02 * 800);
@@ -18,5 +18,5 @@ test('the air of a vented bank is that of the standard, and the air that is assu
 
 test('a lithium bank needs none', () => {
   const bank = { chemistry: 'lithium-iron-phosphate' as const, voltageV: 25.6, capacityAh: 400, atRateH: 5 };
-  expect(bankAir(quietYear({ bank }))).toBeNull();
+  expect(bankAir(exampleYear({ bank }))).toBeNull();
 });

@@ -1,10 +1,11 @@
 import { monthStartHour } from '@wintergap/ground';
 import { expect, test } from 'vitest';
 import { type BankFacts, bankFacts, freezingOf, longestSinceFull } from './bank-facts.js';
-import { quietYear, weatherOf } from './year.fixture.js';
+import { exampleYear } from './example.fixture.js';
+import { weatherOf } from './year.fixture.js';
 
 /** The facts of a year whose darkest month is January. */
-const factsOf = (year: ReturnType<typeof quietYear>): BankFacts =>
+const factsOf = (year: ReturnType<typeof exampleYear>): BankFacts =>
   bankFacts({ ...year, summary: { darkSeason: { month: 1, months: [12, 1, 2] } } } as never);
 
 const lithium = { chemistry: 'lithium-iron-phosphate' as const, voltageV: 25.6, capacityAh: 400, atRateH: 5 };
@@ -19,7 +20,7 @@ test('the longest time without a full charge is told with the day on which it en
 // A full bank of 1.28 kg/l freezes at some -65 degC, an empty one at some -7 degC (trade tables): at the same -20 degC the empty
 // one is in danger.
 test('a bank is nearest to freezing where it is empty, not where it is coldest', () => {
-  const { plant, ledger } = quietYear();
+  const { plant, ledger } = exampleYear();
   ledger.bankC.fill(-30, 100, 102);
   ledger.lowestStateOfCharge.fill(1, 100, 102);
   ledger.bankC.fill(-20, 5000, 5003);
@@ -31,7 +32,7 @@ test('a bank is nearest to freezing where it is empty, not where it is coldest',
 });
 
 test('a bank that is never below 0 degC keeps its distance, and lithium cells do not freeze', () => {
-  const { plant, ledger } = quietYear();
+  const { plant, ledger } = exampleYear();
   ledger.bankC[700] = 2;
   ledger.bankC[800] = 3;
   ledger.lowestStateOfCharge[800] = 0.1;
@@ -39,12 +40,12 @@ test('a bank that is never below 0 degC keeps its distance, and lithium cells do
   const [half, low] = [2 - plant.bank.freezingC(0.5), 3 - plant.bank.freezingC(0.1)];
   expect(marginK).toBeCloseTo(Math.min(half, low), 9);
   expect([hour, hours]).toEqual([low < half ? 800 : 700, 0]);
-  expect(freezingOf(quietYear({ bank: lithium }).plant.bank, ledger)).toBeNull();
+  expect(freezingOf(exampleYear({ bank: lithium }).plant.bank, ledger)).toBeNull();
 });
 
 // At the very point of freezing nothing is frozen yet.
 test('an hour at the freezing point itself is none below it', () => {
-  const { plant, ledger } = quietYear();
+  const { plant, ledger } = exampleYear();
   ledger.bankC[10] = plant.bank.freezingC(0.5);
   expect(freezingOf(plant.bank, ledger)).toEqual({ marginK: 0, hour: 10, hours: 0 });
 });
@@ -55,7 +56,7 @@ test('the coldest hour of the bank has the lowest air of its day, of no other', 
   airC.set([-12], 100 * 24);
   airC.set([-11], 100 * 24 + 23);
   airC.set([-40], 101 * 24);
-  const year = quietYear({ dcW: () => 100 }, weatherOf({ airC }));
+  const year = exampleYear({ dcW: () => 100 }, weatherOf({ airC }));
   year.ledger.bankC[100 * 24 + 7] = -5;
   year.ledger.bankC[200 * 24] = -5;
   const { coldest } = factsOf(year);
@@ -65,26 +66,26 @@ test('the coldest hour of the bank has the lowest air of its day, of no other', 
 // Lead-acid cells give half a percent less for each kelvin (Copetti et al.): at -25 degC a quarter of the 900 to 1000 Ah that 1500 W
 // get out of them at 25 degC, at 23 to 24 V.
 test('what cold makes unreachable is a quarter of the bank at 50 K below its label', () => {
-  const year = quietYear({ dcW: () => 1500 });
+  const year = exampleYear({ dcW: () => 1500 });
   year.ledger.bankC[50] = -25;
   const { unreachableWh } = factsOf(year).coldest;
   expect(unreachableWh).toBeGreaterThan(0.25 * 900 * 23);
   expect(unreachableWh).toBeLessThan(0.25 * 1000 * 24);
-  const warm = quietYear({ dcW: () => 1500 });
+  const warm = exampleYear({ dcW: () => 1500 });
   warm.ledger.bankC.fill(25);
   expect(factsOf(warm).coldest.unreachableWh).toBe(0);
 });
 
 // 1 Ah that makes gas takes 0.336 g of water from each of 12 cells (Faraday): 100 Ah take 0.403 L.
 test('gassing takes water', () => {
-  const year = quietYear();
+  const year = exampleYear();
   year.ledger.gassingAh.set([60, 40], 700);
   expect(factsOf(year).waterL).toBeCloseTo(0.403, 3);
 });
 
 // 1000 Ah at some 25 V, of which 70 % are above the floor: 17 kWh and more at so low a load, 100 W of it a week.
 test('autonomy counts from full and from the mean charge of the darkest month', () => {
-  const year = quietYear({ dcW: () => 100 });
+  const year = exampleYear({ dcW: () => 100 });
   const toJanuary = monthStartHour[1]!;
   year.ledger.stateOfCharge.fill(0.65, 0, toJanuary);
   const { autonomy } = factsOf(year);
@@ -96,7 +97,7 @@ test('autonomy counts from full and from the mean charge of the darkest month', 
 
 // Load of 24 x 100 Wh a day, AC and DC; the sun gives it in each but some days.
 function dullYear(dull: (day: number) => boolean) {
-  const year = quietYear({ acW: () => 60, dcW: () => 40 });
+  const year = exampleYear({ acW: () => 60, dcW: () => 40 });
   for (let day = 0; day < 365; day++) year.ledger.arrayAvailableWh[day * 24 + 12] = dull(day) ? 2399 : 2400;
   return factsOf(year).dullRun;
 }
@@ -116,7 +117,7 @@ test('a dull run may go over New Year, and a year without sun is one', () => {
 });
 
 test('wear is that of the charges and temperatures of the year', () => {
-  const year = quietYear();
+  const year = exampleYear();
   for (let day = 0; day < 365; day++) year.ledger.stateOfCharge[day * 24 + 12] = 0.4;
   const { wear } = factsOf(year);
   // A tenth of the bank each day; 12 years of calendar life at 25 degC last 2^0.5 times as long at 20.

@@ -6,7 +6,8 @@ import type { PlantParts } from '../loop/plant.fixture.js';
 import type { ArrayLimit } from '../prepare/site-limits.js';
 import type { BareYear } from '../year-result.js';
 import { yearCautions } from './cautions.js';
-import { exampleSite, quietYear, weatherOf } from './year.fixture.js';
+import { exampleSite, exampleYear } from './example.fixture.js';
+import { weatherOf } from './year.fixture.js';
 
 /** Code -> text of what the owner of a year must know. */
 function cautionsOf(year: BareYear, limits: readonly ArrayLimit[] = [], settled = true): Record<string, string> {
@@ -25,19 +26,19 @@ const petrol: GeneratorSettings = {
 };
 
 test('a quiet year asks for no caution', () => {
-  expect(cautionsOf(quietYear({ generator: petrol }))).toEqual({});
+  expect(cautionsOf(exampleYear({ generator: petrol }))).toEqual({});
 });
 
 test('limits that are exceeded are cautions, those that are met or near are not', () => {
   const limit = (code: string, level: string) => ({ code, level, text: 'too many volts', array: 'pole' }) as never;
-  const limits = [limit('cold-voltage', 'exceeded'), limit('hot-voltage', 'near'), limit('short-circuit', 'met')];
-  const said = cautionsOf(quietYear(), limits);
+  const limits = [limit('cold-voltage', 'exceeded'), limit('voltage-drop', 'note'), limit('string-fuse', 'ok')];
+  const said = cautionsOf(exampleYear(), limits);
   expect(Object.keys(said)).toEqual(['cold-voltage']);
   expect(said['cold-voltage']).toMatch(/^pole: too many volts \(/);
 });
 
 test('a bank that may freeze is told with its worst hour', () => {
-  const year = quietYear();
+  const year = exampleYear();
   year.ledger.bankC.fill(-24, 59 * 24, 59 * 24 + 2);
   year.ledger.lowestStateOfCharge.fill(0.1, 59 * 24, 59 * 24 + 1);
   year.ledger.lowestStateOfCharge.fill(0.2, 59 * 24 + 1, 59 * 24 + 2);
@@ -51,7 +52,7 @@ test('a bank that may freeze is told with its worst hour', () => {
 describe('a lithium bank in the cold', () => {
   /** At -1 degC from the first hour on, in a cabinet of so many W/K. */
   const inCold = (insulationWPerK = 1) => {
-    const year = quietYear({ bank: lithium, airC: () => -10 });
+    const year = exampleYear({ bank: lithium, airC: () => -10 });
     year.ledger.bankC.fill(-1);
     return { ...year, plant: { ...year.plant, cabinet: { insulationWPerK, heatCapacityWhPerK: 250 } } };
   };
@@ -100,7 +101,7 @@ describe('a lithium bank in the cold', () => {
 
 describe('a bank in the heat', () => {
   test('is told from 50 degC on, with its hottest day', () => {
-    const year = quietYear();
+    const year = exampleYear();
     year.ledger.bankC.set([49.9], 4800);
     expect(cautionsOf(year)).not.toHaveProperty('hot-bank');
     year.ledger.bankC.set([50, 57, 52], 4800);
@@ -111,7 +112,7 @@ describe('a bank in the heat', () => {
   });
 
   test('is told with the sun and the engine time that it refuses', () => {
-    const year = quietYear();
+    const year = exampleYear();
     year.ledger.bankC.set([50, 57, 52], 4800);
     year.ledger.throttledWh[4802] = 2000;
     expect(cautionsOf(year)['hot-bank']).toContain('stop there; 2 kWh of sun are thrown away for it: less foam');
@@ -123,7 +124,7 @@ describe('a bank in the heat', () => {
 
   test('can run away where it is sealed and charged at 40 degC', () => {
     const runaway = (bank: PlantParts['bank'], bankC: number, chargeWh: number) => {
-      const year = quietYear(bank ? { bank } : {});
+      const year = exampleYear(bank ? { bank } : {});
       year.ledger.bankC.fill(bankC, 100, 102);
       year.ledger.bankChargeWh[101] = chargeWh;
       return cautionsOf(year)['thermal-runaway'];
@@ -137,7 +138,7 @@ describe('a bank in the heat', () => {
 
 test('three weeks without a full charge are too long for lead, not for lithium', () => {
   const seldom = (days: number, bank?: typeof lithium) => {
-    const year = quietYear(bank ? { bank } : {});
+    const year = exampleYear(bank ? { bank } : {});
     year.ledger.daysSinceFull[59 * 24 + 5] = days;
     return cautionsOf(year)['seldom-full'];
   };
@@ -149,7 +150,7 @@ test('three weeks without a full charge are too long for lead, not for lithium',
 describe('an inverter', () => {
   const inverter = { powerW: 1000, surgeW: 2000, idleW: 0, proportionalLoss: 0, squareLoss: 0 };
   const yearWith = (parts: Partial<LoadYear>, acW: (h: number) => number) => {
-    const year = quietYear({ acW });
+    const year = exampleYear({ acW });
     return { ...year, plant: { ...year.plant, inverter }, load: { ...year.load, ...parts } };
   };
   const pump = { powerW: 2600.4, hour: 3, name: 'pump' };
@@ -177,7 +178,7 @@ describe('an inverter', () => {
 test('a diesel that runs light is told, a petrol engine is not', () => {
   const runs = (kind: 'diesel' | 'petrol', site: Site = withFuel(kind)) => {
     const generator: GeneratorSettings = { ...petrol, fuel: { ...petrol.fuel, kind } as GeneratorSettings['fuel'] };
-    const year = quietYear({ generator });
+    const year = exampleYear({ generator });
     year.ledger.generatorH.fill(1, 10, 20);
     year.ledger.generatorWh.fill(600, 10, 20);
     return cautionsOf({ ...year, site })['light-running'];
@@ -193,7 +194,7 @@ const withFuel = (kind: 'diesel' | 'petrol'): Site => {
 
 test('load that stays dark while the engine may not start is told from 50 Wh on', () => {
   const darkAt = (hour: number, wh: number, generator?: GeneratorSettings) => {
-    const year = quietYear(generator ? { generator } : {});
+    const year = exampleYear(generator ? { generator } : {});
     year.ledger.darkWh[hour] = wh;
     return cautionsOf(year)['dark-beside-engine'];
   };
@@ -208,7 +209,7 @@ describe('an array that faces away from the sun', () => {
   const facing = (mount: object, latitude = 47) => {
     const array = { ...exampleSite.arrays[0]!, mount: mount as Site['arrays'][number]['mount'] };
     const site = { ...exampleSite, arrays: [array], place: { ...exampleSite.place, latitude } };
-    return cautionsOf({ ...quietYear(), site: site as Site })['faces-away'];
+    return cautionsOf({ ...exampleYear(), site: site as Site })['faces-away'];
   };
   const fixed = (azimuth: number, tilt: number) => ({ kind: 'fixed', azimuth, tilt });
 
@@ -242,24 +243,24 @@ describe('weather', () => {
 
   test('is told by its notices, but for mere notes', () => {
     const notices = [notice('note', 'split'), notice('warning', 'gap')];
-    expect(cautionsOf(quietYear({}, weatherOf({ notices })))).toEqual({ 'weather-gap': 'said of gap' });
+    expect(cautionsOf(exampleYear({}, weatherOf({ notices })))).toEqual({ 'weather-gap': 'said of gap' });
   });
 
   test('that was judged is told by the judgement alone', () => {
     const judgement = { verdict: 'usable', line: '', notices: [notice('warning', 'clock')] } as never;
     const weather = weatherOf({ notices: [notice('warning', 'gap')], judgement });
-    expect(cautionsOf(quietYear({}, weather))).toEqual({ 'weather-clock': 'said of clock' });
+    expect(cautionsOf(exampleYear({}, weather))).toEqual({ 'weather-clock': 'said of clock' });
   });
 
   test('from some way off is told by its distance', () => {
     const { place } = weatherOf();
     const weather = weatherOf({ place: { ...place, latitudeDeg: place.latitudeDeg! + 2 } });
-    expect(Object.keys(cautionsOf(quietYear({}, weather)))).toEqual(['weather-far-from-site']);
+    expect(Object.keys(cautionsOf(exampleYear({}, weather)))).toEqual(['weather-far-from-site']);
   });
 });
 
 test('a year that does not repeat itself is told with what it gains or loses', () => {
-  const year = quietYear();
+  const year = exampleYear();
   const wholeWh = year.plant.bank.storedWh(1);
   const unsettled = (gainWh: number) => {
     year.ledger.bankStoredAtStartWh = 5000;

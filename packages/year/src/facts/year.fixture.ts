@@ -1,12 +1,15 @@
-import { loadSite } from '@wintergap/site';
+import type { Site } from '@wintergap/site';
 import { createLedger } from '@wintergap/tally';
 import type { WeatherYear } from '@wintergap/weather';
 import { type PlantParts, plantOf } from '../loop/plant.fixture.js';
 import { sitePlace } from '../prepare/site-place.js';
 import type { BareYear } from '../year-result.js';
 
-/** The site of an example, which says little where its plant, load and weather are made by hand. */
-export const exampleSite = loadSite(new URL('../../../../examples/kettle-pond.yaml', import.meta.url).pathname).base;
+/** Of the site nothing but its place: what reads more of it is given another. */
+const site = {
+  name: 'a place',
+  place: { latitude: 46.9, longitude: -92.2, elevation: 430, utcOffset: -6 },
+} as Site;
 
 export const always = (value: number): Float64Array => new Float64Array(8760).fill(value);
 
@@ -14,7 +17,7 @@ export const always = (value: number): Float64Array => new Float64Array(8760).fi
 export const weatherOf = (parts: Partial<WeatherYear> = {}): WeatherYear => ({
   source: 'a sky made by hand',
   kind: 'made',
-  place: sitePlace(exampleSite),
+  place: sitePlace(site),
   ghiWm2: always(0),
   dniWm2: always(0),
   dhiWm2: always(0),
@@ -39,5 +42,5 @@ export function quietYear(parts: PlantParts = {}, weather: WeatherYear = weather
   ledger.lowestStateOfCharge.fill(0.5);
   ledger.bankV.fill(24);
   const load = { acW: plant.acW, dcW: plant.dcW, items: [], largestSurge: null, largestSurgeW: 0, coincidentAcW: 0 };
-  return { site: exampleSite, weather, arrays: [], load, plant, ledger, settledAfterYears: 1 };
+  return { site, weather, arrays: [], load, plant, ledger, settledAfterYears: 1 };
 }

@@ -1,6 +1,7 @@
 import { SiteError } from '@wintergap/site';
 import { expect, test } from 'vitest';
-import { exampleSite, weatherOf } from '../facts/year.fixture.js';
+import { exampleSite } from '../facts/example.fixture.js';
+import { weatherOf } from '../facts/year.fixture.js';
 import { checkWeatherPlace } from './weather-place.js';
 
 /** Weather so many degrees from the site, which is at 46.9 north, 92.2 west. */
