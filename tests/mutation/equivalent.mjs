@@ -6,6 +6,7 @@ const tie = 'the same value is put in place of itself';
 const exact = 'differs only where two sums of parts agree to the last bit';
 const meet = 'at the point itself both lines have the same value';
 const otherStart = 'from another start the search comes to the same root, some steps sooner or later';
+const worseStep = 'a worse step takes more of them, and where it leaves the bracket halving goes on';
 const longEnded = 'the search has long ended when this would show: each step squares what is left to find';
 
 const inFile = (file, ...changes) => changes.map((change) => ({ file: `packages/${file}.ts`, ...change }));
@@ -591,6 +592,21 @@ export const equivalent = [
     { line: 'for (let step = 0; step < maxSteps; step++) {', to: 'step <= maxSteps', because: longEnded },
     { line: 'for (let step = 0; step < maxSteps; step++) {', to: 'step--', because: longEnded },
     { line: 'if (Math.abs(change) < 1e-8 * a) break;', because: longEnded },
+    { line: 'if (rise > 0) low = x;', to: 'rise >= 0', because: exact },
+    { line: 'const bend = 2 * slope - (diode / (a * a)) * lever - 2 * slope * slope * rs;', because: worseStep },
+    { line: 'let next = x - rise / bend;', because: worseStep },
+    {
+      line: 'if (!(bend < 0 && next > low && next < high)) next = 0.5 * (low + high);',
+      from: '!(bend < 0 && next > low && next < high)',
+      to: 'true',
+      because: 'halving alone comes to the same peak',
+    },
+    {
+      line: 'if (!(bend < 0 && next > low && next < high)) next = 0.5 * (low + high);',
+      from: 'bend < 0 && next > low && next < high',
+      to: 'false',
+      because: 'halving alone comes to the same peak',
+    },
   ),
   ...inFile(
     'array/src/voltage-grid',

@@ -57,10 +57,11 @@ test('open circuit is where light, diode and shunt balance', () => {
 
 const point = new Float64Array(3);
 
-test('no point of the curve gives more than its peak, which lies on it', () => {
+test('no point of the curve gives more than its peak, which lies on it, behind a long thin cable too', () => {
   fc.assert(
-    fc.property(curve, ({ il, i0, a, rs, g }) => {
+    fc.property(curve, fc.integer({ min: 0, max: 20 }), ({ il, i0, a, rs: own, g }, cableOhm) => {
       fc.pre(il > 0);
+      const rs = own + cableOhm;
       diodePeak(il, i0, a, rs, g, point);
       const [power, voltage, current] = [point[0]!, point[1]!, point[2]!];
       expect(power).toBeCloseTo(voltage * current, 12);
@@ -79,4 +80,12 @@ test('no point of the curve gives more than its peak, which lies on it', () => {
 test('where the diode never conducts, the peak is that of matched resistances', () => {
   diodePeak(5, 1e-40, 1, 1, 0.25, point);
   expect([...point].map((value) => Number(value.toFixed(6)))).toEqual([20, 10, 2]);
+});
+
+// Nearly a source of 12.83 V, a ln(1 + IL / I0), behind 20 ohm: most at half of it, 12.83^2 / 80.
+test('behind a large resistance the peak is that of a battery with it inside', () => {
+  diodePeak(14, 1e-10, 0.5, 20, 0, point);
+  const openV = 0.5 * Math.log1p(14e10);
+  expect(point[0]! / (openV ** 2 / 80)).toBeCloseTo(1, 2);
+  expect(point[1]! / (openV / 2)).toBeCloseTo(1, 2);
 });

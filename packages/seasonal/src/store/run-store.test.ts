@@ -204,3 +204,15 @@ test('each size of a store is refused by its own name', () => {
   expect(() => runStore([1], [-1], perfect(1), 0)).toThrow('demandWh at index 0');
   expect(() => runStore([1], [1], perfect(1), -1)).toThrow('startWh');
 });
+
+test('without a store what comes and goes in one hour passes through, and nothing is turned over', () => {
+  const { totals } = runStore([50, 0], [20, 20], perfect(0), 0);
+  expect(totals).toMatchObject({ givenWh: 20, unmetWh: 20, unmetHours: 1, turnsPerYear: 0, standingLossWh: 0 });
+});
+
+test('a millionth of a watt-hour left open is an hour left open, a trillionth of what was asked is not', () => {
+  expect(runStore([0], [1e-6], perfect(10), 0).totals.unmetHours).toBe(1);
+  const lossy = perfect(1e6);
+  lossy.converterOut = { ...lossy.converterOut, efficiency: 0.3 };
+  expect(runStore([1e5, 0, 0], [0, 700, 700], lossy, 0).totals.unmetHours).toBe(0);
+});
