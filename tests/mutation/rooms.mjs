@@ -14,6 +14,7 @@ const wholeYears = [
   'common/run-designs',
   'rerun',
   'sweep/design',
+  'tilt/tilt-trials',
   'worst/leave-off',
 ];
 
