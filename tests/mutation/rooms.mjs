@@ -7,15 +7,36 @@ const inStudy = (name) => `packages/study/src/${name}.test.ts`;
 const inFacts = (name) => `packages/year/src/facts/${name}.test.ts`;
 const own = (room) => `packages/${room}/src/**/*.test.ts`;
 
-/** Tests of the study room that run whole years. */
+/** Tests of the study room that run whole years, or one sweep's file many times over. */
 const wholeYears = [
   'common/common-years',
   'common/file-year',
   'common/run-designs',
+  'compare/costs-of-designs',
   'rerun',
+  'size/create-trial',
+  'sweep/continued',
   'sweep/design',
   'tilt/tilt-trials',
   'worst/leave-off',
+];
+
+/** Those that take no time: most changes end the run there. */
+const inNoTime = [
+  ...['paired-difference', 'merit', 'quantile-error', 'student', 'until-clear', 'common-answer', 'years-left'].map(
+    (name) => `common/${name}`,
+  ),
+  ...['axis', 'grid', 'order', 'ranges'].map((name) => `design/${name}`),
+  ...['array', 'bank', 'temperature', 'from-year'].map((name) => `hand/${name}`),
+  ...['quantile-range', 'rank', 'share-range', 'outlook'].map((name) => `outlook/${name}`),
+  ...['targets', 'judged', 'nearest', 'trial', 'search'].map((name) => `size/${name}`),
+  ...['front', 'best', 'header', 'format', 'fingerprint', 'run', 'file'].map((name) => `sweep/${name}`),
+  'outcome',
+  'compare/design-costs',
+  'tilt/engine-tilts',
+  ...['ties', 'lean-months', 'effects', 'effect-weights', 'load-weights', 'charger-sizes'].map(
+    (name) => `weigh/${name}`,
+  ),
 ];
 
 /** Room -> globs of tests. */
@@ -36,7 +57,12 @@ export const rooms = {
     inLoop('current-limit'),
   ],
   // None starts a thread: the sources have none to start. Those of whole years are asked with `--slow`.
-  study: [own('study'), ...wholeYears.map((name) => `!${inStudy(name)}`), ...published('hand-method')],
+  study: [
+    ...inNoTime.map(inStudy),
+    own('study'),
+    ...wholeYears.map((name) => `!${inStudy(name)}`),
+    ...published('hand-method'),
+  ],
 };
 
 /** Tests of whole years, seconds each: only with `--slow`, for the changes that the quick ones leave. */

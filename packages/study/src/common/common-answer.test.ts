@@ -46,8 +46,8 @@ test('the first design is the base, and what the others have more is told year b
 });
 
 test('the leader is the design that no other is better than, and each of the others says what beats it', () => {
-  const { leaders, beatenBy, merit } = commonAnswer({ weather, designs: [base, worse, best] });
-  expect([leaders, merit]).toEqual([['best'], 'generatorHours']);
+  const { leaders, beatenBy, merit, leftOut } = commonAnswer({ weather, designs: [base, worse, best] });
+  expect([leaders, merit, leftOut]).toEqual([['best'], 'generatorHours', []]);
   expect(beatenBy).toEqual({ base: ['best'], worse: ['base', 'best'], best: [] });
 });
 

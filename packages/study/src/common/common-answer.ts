@@ -85,4 +85,4 @@ function figuresOf(design: DesignYears, base: DesignYears | null): CommonFigures
 
 /** Place by place the mean of lists of one length. */
 const meanOfEach = (lists: readonly (readonly number[])[]): number[] =>
-  (lists[0] ?? []).map((_, at) => lists.reduce((sum, list) => sum + (list[at] ?? 0), 0) / lists.length);
+  lists[0]!.map((_, at) => lists.reduce((sum, list) => sum + (list[at] ?? 0), 0) / lists.length);

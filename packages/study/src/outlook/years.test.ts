@@ -1,7 +1,9 @@
-import type { Site } from '@wintergap/site';
+import { parseSite, type Site } from '@wintergap/site';
 import type { WeatherYear } from '@wintergap/weather';
+import { madeWeather, PreparedCache } from '@wintergap/year';
 import { expect, test } from 'vitest';
-import { outlookWeather, weatherYearsFrom } from './years.js';
+import { figuresUnder } from '../year-figures.js';
+import { createWeatherYears, createYearRunner, outlookWeather, weatherYearsFrom } from './years.js';
 
 const oneFile = { weather: { file: 'a.csv' } } as unknown as Site;
 const twoFiles = { weather: { file: 'a.csv', otherYears: ['b.csv'] } } as unknown as Site;
@@ -41,4 +43,59 @@ test('real years come as they are, in their order, without a spread', () => {
   const years = [{ source: 'a.csv' }, { source: 'b.csv' }] as WeatherYear[];
   const { weatherOf, spread } = weatherYearsFrom(twoFiles, { kind: 'real', years: 2 }, () => years);
   expect([weatherOf(0), weatherOf(1), spread]).toEqual([years[0], years[1], null]);
+});
+
+const cabin = parseSite(
+  `
+name: Stony Ridge cabin
+place: { latitude: 45.3, longitude: -84.6, utcOffset: -5 h }
+weather: { seed: 5, months: { irradiation: [1.5 kWh/m2, 2.5 kWh/m2, 3.8 kWh/m2, 4.9 kWh/m2, 5.7 kWh/m2, 6.2 kWh/m2,
+                                            6.1 kWh/m2, 5.2 kWh/m2, 3.9 kWh/m2, 2.5 kWh/m2, 1.5 kWh/m2, 1.2 kWh/m2],
+                              air: [-8 degC, -7 degC, -2 degC, 6 degC, 13 degC, 18 degC,
+                                    21 degC, 20 degC, 15 degC, 8 degC, 2 degC, -5 degC] } }
+arrays:
+  - name: roof
+    module: { power: 400 W, vmp: 31 V, imp: 12.9 A, voc: 37.2 V, isc: 13.7 A, cells: 54 }
+    inSeries: 3
+    strings: 1
+    mount: { kind: fixed, tilt: 60, azimuth: south }
+    controller: { kind: maximum-power, maxVoltage: 150 V, maxCurrent: 60 A }
+bank: { chemistry: flooded-lead-acid, voltage: 24 V, capacity: 300 Ah, floor: 50 % }
+loads: [{ name: radio, power: 20 W, bus: dc }]
+`,
+  'ridge.yaml',
+).base;
+
+test('years made of monthly means differ by seed and number, and no two of them are one year', () => {
+  const made = (seed: number, spread = 1) =>
+    weatherYearsFrom(cabin, { kind: 'made', years: 3, seed, spread }, () => []);
+  const light = ({ ghiWm2 }: WeatherYear) => ghiWm2.reduce((sum, watts) => sum + watts, 0);
+  const sums = [made(1).weatherOf(0), made(1).weatherOf(1), made(2).weatherOf(0), made(2).weatherOf(1)].map(light);
+  expect(new Set(sums).size).toBe(4);
+  expect(light(made(1).weatherOf(1))).toBe(sums[1]);
+  expect(made(1).spread).not.toBeNull();
+  // Without a spread every year has the light of its months.
+  const even = made(1, 0);
+  expect(even.spread).toBeNull();
+  expect(light(even.weatherOf(0)) / light(even.weatherOf(1))).toBeCloseTo(1, 2);
+  expect(Math.abs(sums[0]! / sums[1]! - 1)).toBeGreaterThan(1e-4);
+});
+
+test('a year that is run by its number is the one of that weather', () => {
+  const weather = { kind: 'made', years: 3, seed: 1, spread: 1 } as const;
+  const run = createYearRunner({ site: cabin, weather });
+  const { weatherOf } = createWeatherYears(cabin, weather);
+  expect(run(1)).toEqual(figuresUnder(cabin, weatherOf(1), new PreparedCache()));
+});
+
+test('years drawn from the days of a file differ from it and from each other', () => {
+  const real = madeWeather(cabin, 7, 0);
+  const { weatherOf, spread } = weatherYearsFrom(
+    cabin,
+    { kind: 'resampled', from: 1, years: 2, seed: 1, spread: 0 },
+    () => [real],
+  );
+  expect(spread).toBeNull();
+  const hottest = ({ ghiWm2 }: WeatherYear) => ghiWm2.slice(4000, 4300).join();
+  expect(new Set([real, weatherOf(0), weatherOf(1)].map(hottest)).size).toBe(3);
 });

@@ -39,3 +39,20 @@ test('designs that cannot be run are counted, the first one with its reason, and
   expect(best.summary()).toMatchObject({ designs: 3, failed: 2, firstError: 'design 1: bank.capacity: found 1 A' });
   expect(best.summary().best.fuelLitres.map(({ number }) => number)).toEqual([3]);
 });
+
+test('designs over a limit are counted, the first one with its limits, and are never among the best', () => {
+  const best = new BestDesigns();
+  best.add({ ...row(7, 1, 0), limits: ['cold-voltage', 'short-circuit'] });
+  best.add({ ...row(8, 2, 0), limits: ['short-circuit'] });
+  best.add(row(9, 30, 0));
+  const { overLimits, firstLimits, front, best: of, designs, failed } = best.summary();
+  expect([designs, failed, overLimits, firstLimits]).toEqual([3, 0, 2, 'design 7: cold-voltage, short-circuit']);
+  expect(front.map(({ row: { number } }) => number)).toEqual([9]);
+  expect(of.generatorHours.map(({ number }) => number)).toEqual([9]);
+});
+
+test('five of each ranking are kept unless another number is asked for', () => {
+  const best = new BestDesigns();
+  for (let number = 1; number <= 8; number++) best.add(row(number, 10 - number, 0));
+  expect(best.summary().best.generatorHours.map(({ number }) => number)).toEqual([8, 7, 6, 5, 4]);
+});

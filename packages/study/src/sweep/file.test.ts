@@ -1,70 +1,13 @@
 import { appendFileSync, mkdtempSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { SiteFile } from '@wintergap/site';
-import fc from 'fast-check';
 import { afterAll, expect, test } from 'vitest';
-import { gridDesign } from '../design/grid.js';
-import { designCount, numberAt, partPositions, type SweepPart, wholeSweep } from '../design/order.js';
-import { openSweepFile } from './file.js';
+import { wholeSweep } from '../design/order.js';
 import { joinSweep } from './join.js';
-import type { SweepPlan } from './plan.js';
-import { resultColumns, type SweepResults, type SweepRow } from './row.js';
+import { plan, run } from './made-up-sweep.fixture.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'sweep-file-'));
 afterAll(() => rmSync(folder, { recursive: true }));
-
-const axes = [
-  { path: 'arrays.0.strings', values: [2, 3, 4] },
-  { path: 'bank.capacity', values: ['500 Ah', '1000 Ah', '2000 Ah', '1 "A", or so'] },
-];
-
-/** A plan without a site to run: rows are made up from the number alone. */
-function plan(part: SweepPart = wholeSweep, fingerprint = 'f'.repeat(32), sample: SweepPlan['order']['sample'] = null) {
-  const order = { gridSize: 12, sample };
-  const site = { base: { name: 'Otter Bend' } } as SiteFile;
-  const columns = { cost: false, years: null };
-  const positions = partPositions(designCount(order), part);
-  return { site, axes, order, part, columns, positions, unpriced: [], unpricedApart: [], fingerprint };
-}
-
-function madeUpRow(number: number): SweepRow {
-  const design = gridDesign(axes, number);
-  if (number % 5 === 0)
-    return { ...design, results: null, limits: [], error: `bank.capacity: found "1 A", in design ${number}` };
-  const results = Object.fromEntries(resultColumns.map((name, i) => [name, Math.sin(number + i)])) as SweepResults;
-  return { ...design, results, limits: [], error: '' };
-}
-
-/** Runs what is left of a plan, as far as `most` rows; returns the numbers that were there. */
-async function run(path: string, of: SweepPlan, most = Infinity): Promise<number[]> {
-  const there: number[] = [];
-  const file = await openSweepFile(path, of, ({ number }) => there.push(number));
-  expect(file.done).toBe(there.length);
-  for (let at = of.positions.from + file.done, n = 0; at < of.positions.to && n < most; at++, n++) {
-    file.append([madeUpRow(numberAt(of.order, at))]);
-  }
-  file.close();
-  return there;
-}
-
-for (const format of ['csv', 'ndjson']) {
-  test(`a ${format} file cut anywhere is continued to the same bytes`, async () => {
-    const whole = join(folder, `whole.${format}`);
-    await run(whole, plan());
-    const bytes = readFileSync(whole);
-    const path = join(folder, `cut.${format}`);
-    for (let length = 0; length <= bytes.length; length++) {
-      // Around every end of a line, and often enough between them.
-      const nearEnd = bytes.subarray(Math.max(length - 2, 0), length + 2).includes(10);
-      if (!nearEnd && length % 101 !== 0) continue;
-      writeFileSync(path, bytes.subarray(0, length));
-      await run(path, plan());
-      expect(readFileSync(path).equals(bytes), `cut at byte ${length}`).toBe(true);
-    }
-    expect(await run(whole, plan())).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]);
-  });
-}
 
 test('parts join to the bytes of one run, in whatever order they are named', async () => {
   const whole = join(folder, 'one-run.csv');
@@ -77,29 +20,6 @@ test('parts join to the bytes of one run, in whatever order they are named', asy
   await joinSweep(joined, paths, ({ number }) => seen.push(number));
   expect(readFileSync(joined).equals(readFileSync(whole))).toBe(true);
   expect(seen).toEqual(Array.from({ length: 12 }, (_, i) => i + 1));
-});
-
-test('any sample in any number of parts joins to the bytes of one run', async () => {
-  const shape = fc.record({
-    count: fc.integer({ min: 1, max: 12 }),
-    seed: fc.nat(),
-    of: fc.integer({ min: 1, max: 14 }),
-  });
-  await fc.assert(
-    fc.asyncProperty(shape, async ({ count, seed, of }) => {
-      const sample = { count, seed };
-      const base = mkdtempSync(join(folder, 'sample-'));
-      await run(join(base, 'whole.csv'), plan(wholeSweep, undefined, sample));
-      const paths: string[] = [];
-      for (let index = 1; index <= of; index++) {
-        paths.push(join(base, `${index}.csv`));
-        await run(paths[index - 1]!, plan({ index, of }, undefined, sample));
-      }
-      await joinSweep(join(base, 'joined.csv'), paths, () => {});
-      expect(readFileSync(join(base, 'joined.csv')).equals(readFileSync(join(base, 'whole.csv')))).toBe(true);
-    }),
-    { numRuns: 20 },
-  );
 });
 
 test('missing and doubled designs, unfinished parts and parts of another sweep are not joined', async () => {
