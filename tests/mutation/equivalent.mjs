@@ -690,4 +690,30 @@ export const equivalent = [
       because: 'a cut further off than the piece is long is held to the events of the piece, which are asked again',
     },
   ),
+  ...inFile(
+    'array/src/solve-module',
+    {
+      line: 'const fit: Fit = { seriesOhm: 0, shuntS: 0, lightA: 0, saturationA: 0 };',
+      because: 'filled before it is read',
+    },
+    {
+      line: 'for (let k = 0; k < halvings; k++) {',
+      to: 'k <= halvings',
+      because: 'one more halving of what is a bit wide already',
+    },
+    {
+      line: 'if (warmSurplus(sheet, idealityV, fit, gap) < 0) {',
+      to: 'true',
+      because: 'where even the largest a is too small, halving ends at it',
+    },
+    {
+      line: 'if (warmSurplus(sheet, idealityV, fit, gap) < 0) {',
+      to: 'warmSurplus(sheet, idealityV, fit, gap) <= 0',
+      because: exact,
+    },
+    {
+      line: 'let small = smallestShare * sheet.vocV;',
+      because: 'another lower end of the bracket, which the root is above as well',
+    },
+  ),
 ];
