@@ -716,4 +716,18 @@ export const equivalent = [
       because: 'another lower end of the bracket, which the root is above as well',
     },
   ),
+  ...inFile('study/src/common/common-answer', {
+    line: 'sound.filter((other) => other !== design && isBetter(other, design)).map(({ name }) => name),',
+    to: 'true',
+    because: 'no design is better than itself',
+  }),
+  ...inFile(
+    'study/src/compare/variant-reasons',
+    {
+      line: 'const isReason = Math.abs(takenKWh) >= noReasonKWh && Math.sign(takenKWh) === Math.sign(hours.generatorHours);',
+      to: 'Math.abs(takenKWh) > noReasonKWh',
+      because: exact,
+    },
+    { line: 'for (let m = 0; m < 12; m++) net[m]! -= sums[m]!;', to: 'm <= 12', because: beyondTheEnd },
+  ),
 ];

@@ -65,7 +65,7 @@ export function variantReasons(
         inMonths(freed.sideWh, months) - inMonths(sideWh(of, effect.takesFrom), months);
       const takenKWh = gapKWh(result, without) - gapKWh(base.result, held);
       const hours = difference(total, difference(without.cost, held.cost));
-      const isReason = Math.abs(takenKWh) >= noReasonKWh && takenKWh > 0 === hours.generatorHours > 0;
+      const isReason = Math.abs(takenKWh) >= noReasonKWh && Math.sign(takenKWh) === Math.sign(hours.generatorHours);
       return isReason ? [{ name: effect.name, takenKWh, ...hours }] : [];
     });
     return {
