@@ -31,6 +31,12 @@ test('the ways go from a fixed plane to one that follows the sun in both axes', 
   });
 });
 
+test('axes that follow the sun reach as far as is customary', () => {
+  const [oneAxis, twoAxis] = waysAt(46).slice(4);
+  expect(oneAxis!.mount).toEqual({ kind: 'one-axis', axisTilt: 0, axisAzimuth: 180, limit: 60 });
+  expect(twoAxis!.mount).toEqual({ kind: 'two-axis', minTilt: 0, maxTilt: 90, turn: 360 });
+});
+
 test('what moves can be stuck through the dark season, facing the equator; what does not move cannot', () => {
   const ways = waysAt(46);
   expect(ways.slice(0, 3).map(({ stuck }) => stuck)).toEqual([null, null, null]);

@@ -14,7 +14,7 @@ const site = {
 } as unknown as SiteFile;
 
 test('a kind of mount costs what the first mount of that kind does, in the base or in a variant', () => {
-  expect([...mountPricesOf(site, undefined)]).toEqual([
+  expect([...mountPricesOf(site, undefined)]).toStrictEqual([
     ['fixed', { price: 300 }],
     ['pole', { price: 900, lives: 8760 }],
     ['two-axis', { price: 4000 }],
@@ -22,9 +22,9 @@ test('a kind of mount costs what the first mount of that kind does, in the base 
 });
 
 test('of one array only its own mounts count', () => {
-  expect([...mountPricesOf(site, 'field')]).toEqual([
+  expect([...mountPricesOf(site, 'field')]).toStrictEqual([
     ['fixed', { price: 500, upkeep: 2 }],
     ['two-axis', { price: 4000 }],
   ]);
-  expect([...mountPricesOf(site, 'barn')]).toEqual([]);
+  expect([...mountPricesOf(site, 'barn')]).toStrictEqual([]);
 });

@@ -21,23 +21,24 @@ const yearOf = (of: Partial<YearFigures>): YearFigures =>
 const outlook = (of: Site, years: YearFigures[]) =>
   outlookFrom({ site: of, weather: { kind: 'real', years: years.length } }, years);
 
-// Two years of four are dark, for 87.6 h together: a 400th of 4 x 8760 h; 8 of 4000 kWh.
+// One year of four is dark, for 87.6 h: a 400th of 4 x 8760 h; 8 of 4000 kWh.
 test('loss of load is told as a share of all hours, of the energy and of the years', () => {
-  const years = [{ darkHours: 80, darkKWh: 7 }, {}, { darkHours: 7.6, darkKWh: 1 }, {}].map(yearOf);
+  const years = [{ darkHours: 87.6, darkKWh: 8 }, {}, {}, {}].map(yearOf);
   const { lossOfLoad } = outlook(noEngine, years);
   expect(lossOfLoad.timeShare).toBeCloseTo(1 / 400, 12);
   expect(lossOfLoad.energyShare).toBeCloseTo(0.002, 12);
-  expect(lossOfLoad.years.share).toBe(0.5);
+  expect(lossOfLoad.years.share).toBe(0.25);
 });
 
 test('a place without any load has none of its energy dark', () => {
-  expect(outlook(noEngine, [yearOf({ loadKWh: 0 })]).lossOfLoad.energyShare).toBe(0);
+  const { lossOfLoad, spread, ownYear } = outlook(noEngine, [yearOf({ loadKWh: 0 })]);
+  expect([lossOfLoad.energyShare, spread, ownYear]).toEqual([0, null, null]);
 });
 
 test('the fuel store runs out in the years that burn more than it holds, not in one that just empties it', () => {
-  const years = [90, 100, 110, 120].map((fuelLitres) => yearOf({ fuelLitres }));
+  const years = [80, 90, 100, 110].map((fuelLitres) => yearOf({ fuelLitres }));
   const { fuelStore } = outlook(site(100), years);
-  expect([fuelStore!.storedLitres, fuelStore!.runsOut.share]).toEqual([100, 0.5]);
+  expect([fuelStore!.storedLitres, fuelStore!.runsOut.share]).toEqual([100, 0.25]);
   expect(outlook(site(), years).fuelStore).toBeNull();
   expect(outlook(noEngine, years).fuelStore).toBeNull();
 });
