@@ -729,5 +729,41 @@ export const equivalent = [
       because: exact,
     },
     { line: 'for (let m = 0; m < 12; m++) net[m]! -= sums[m]!;', to: 'm <= 12', because: beyondTheEnd },
+  ...inFile('mounts/src/best-tilt', {
+    line: 'for (let helped = true; helped && trials < mostTrials; ) {',
+    because: 'beyond the last trial nothing is asked, so that no step helps',
+  }),
+  ...inFile(
+    'mounts/src/drive-load',
+    {
+      line: "if (mount.kind === 'fixed' || mount.kind === 'seasonal' || !mount.drive) return null;",
+      because: 'mounts of these kinds have no drive',
+    },
+    {
+      line: "const facing = mount.kind === 'one-axis' ? 0 : facingOf(mount, sun);",
+      to: 'false',
+      because: 'a plane on one axis turns by the angle between two directions, wherever it faces',
+    },
+    { line: 'for (let h = 0; h < hoursPerYear; h++) {', to: 'h <= hoursPerYear', because: beyondTheEnd },
+    {
+      line: 'if (tiltDeg[i] !== tiltDeg[before] || azimuthDeg[i] !== azimuthDeg[before]) {',
+      to: 'true',
+      because: 'from a direction to itself there is no way',
+    },
+  ),
+  ...inFile(
+    'mounts/src/ground-albedo',
+    { line: 'for (let h = 0; h < hoursPerYear; h++) {', to: 'h <= hoursPerYear', because: beyondTheEnd },
+    ...['true', 'depth >= 0'].map((to) => ({
+      line: 'const covered = depth > 0 && !(isStated && followsSnow) ? Math.min(1, depth / coveringM) : 0;',
+      from: 'depth > 0',
+      to,
+      because: 'no snow covers nothing either way',
+    })),
+    {
+      line: 'return snowSum / snowHours >= bareSum / bareHours + measuredRise;',
+      to: 'snowSum / snowHours > bareSum / bareHours + measuredRise',
+      because: exact,
+    },
   ),
 ];

@@ -176,3 +176,27 @@ test('the energy of chosen months adds up to that of the year', () => {
     expect(() => planeEnergyKWhM2(mount, sun, irradiance, settings, [month])).toThrow(`got ${month}`);
   }
 });
+
+test('two tilts are looked for from 15 degrees steeper and flatter than the best single one, within the limits', () => {
+  // Alike but for the single tilt, so that the first pair asked for is where the search begins.
+  const firstPair = (best: number) => {
+    const pairs: [number, number][] = [];
+    bestTwoTilts(([winter, summer]) => {
+      if (winter.tiltDeg !== summer.tiltDeg) pairs.push([winter.tiltDeg, summer.tiltDeg]);
+      return winter.tiltDeg === summer.tiltDeg ? -Math.abs(winter.tiltDeg - best) : -1000;
+    }, 47);
+    return pairs[0];
+  };
+  expect(firstPair(40)).toEqual([55, 25]);
+  expect(firstPair(80)).toEqual([90, 65]);
+  expect(firstPair(10)).toEqual([25, 0]);
+});
+
+test('a score that gets better with every asking is asked no more than 50 times, or 250 for two tilts', () => {
+  let asked = 0;
+  expect(bestTilt(() => asked++).trials).toBe(50);
+  expect(asked).toBe(50);
+  asked = 0;
+  expect(bestTwoTilts(() => asked++, 47).trials).toBe(250);
+  expect(asked).toBe(250);
+});

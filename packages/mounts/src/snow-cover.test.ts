@@ -261,3 +261,22 @@ test('a file is believed where its albedo rises by a tenth with snow of 5 cm, an
     ),
   ).toEqual([0.2, 0.2, 1]);
 });
+
+test('hours in which a file states nothing do not speak against it', () => {
+  const half = constant(0).fill(0.05, 0, 4380);
+  // 0.4 over snow and 0.2 over bare ground, stated in every second hour: 0 and 9.99 stand for missing.
+  const stated = (missing: number, snow: number, from: number, to: number) =>
+    constant(0.2)
+      .fill(snow, 0, 4380)
+      .map((albedo, h) => (h >= from && h < to && h % 2 === 1 ? missing : albedo));
+  expect(groundAlbedo(half, 0.2, 0.6, stated(0, 0.4, 0, 4380))[0]).toBe(0.4);
+  expect(groundAlbedo(half, 0.2, 0.6, stated(9.99, 0.4, 4380, 8760))[0]).toBe(0.4);
+  // The whole of the light is an albedo too: half of the snow at 1 and half at 0.25 are 0.62.
+  expect(groundAlbedo(half, 0.2, 0.6, stated(1, 0.25, 0, 4380))[0]).toBe(0.25);
+});
+
+test('where snow is never deep a file has nothing to rise with, and stands', () => {
+  const thin = constant(0).fill(0.04, 0, 4380);
+  expect(groundAlbedo(thin, 0.2, 0.6, constant(0.3))[0]).toBe(0.3);
+  expect(groundAlbedo(thin, 0.2, 0.6, null)[0]).toBeCloseTo(0.2 + 0.8 * 0.4, 12);
+});

@@ -35,7 +35,7 @@ export function snowDepthFromDays(snowyDays: readonly number[], airC: Float64Arr
       startHour: Math.floor(random() * 21),
       depthM: leastFallM - Math.log(1 - random()) * (meanFallM - leastFallM),
     }));
-    days.sort((a, b) => a.reluctance - b.reluctance || a.day - b.day);
+    days.sort((a, b) => a.reluctance - b.reluctance);
     for (const { day, startHour, depthM } of days.slice(0, Math.round(wanted))) {
       for (let hour = startHour; hour < startHour + 4; hour++) fallM[day * 24 + hour] = depthM / 4;
     }

@@ -46,7 +46,7 @@ export const judged = (
   technology = plainTechnology,
 ): StoreJudgement => judgeStore(sizeOfHalves(surplusKWh, demandKWh, technology), inventedEngine, prices);
 
-/** An array that covers the year at 2.5 times the design's. */
+/** An array of `scale` times the design's covers the year. */
 export function closingAt(scale: number, needsStore = true): ClosingArray {
   const size = sizeOfHalves(1400, 380);
   if (!size.closes) throw new Error('this store covers its year');
