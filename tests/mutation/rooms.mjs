@@ -52,8 +52,8 @@ export const rooms = {
     ...['charging', 'engine', 'post-piece', 'bus-flow', 'few-hours', 'settle', 'cabinet-heat'].map(inLoop),
     ...['start-reason', 'refused-charge', 'array-losses', 'dark-season', 'bank-facts', 'bank-air'].map(inFacts),
     ...['cautions', 'year-summary', 'worst-spell'].map(inFacts),
-    'packages/year/src/prepare/!(prepare-power|prepared-cache).test.ts',
-    'packages/year/src/prepare/prepared-cache.test.ts',
+    'packages/year/src/prepare/!(prepare-power|prepared-cache|site-weather).test.ts',
+    'packages/year/src/prepare/{prepared-cache,site-weather}.test.ts',
     inLoop('current-limit'),
   ],
   // None starts a thread: the sources have none to start. Those of whole years are asked with `--slow`.
