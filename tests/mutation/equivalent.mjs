@@ -729,6 +729,7 @@ export const equivalent = [
       because: exact,
     },
     { line: 'for (let m = 0; m < 12; m++) net[m]! -= sums[m]!;', to: 'm <= 12', because: beyondTheEnd },
+  ),
   ...inFile('mounts/src/best-tilt', {
     line: 'for (let helped = true; helped && trials < mostTrials; ) {',
     because: 'beyond the last trial nothing is asked, so that no step helps',
