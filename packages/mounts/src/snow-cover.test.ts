@@ -280,3 +280,11 @@ test('where snow is never deep a file has nothing to rise with, and stands', () 
   expect(groundAlbedo(thin, 0.2, 0.6, constant(0.3))[0]).toBe(0.3);
   expect(groundAlbedo(thin, 0.2, 0.6, null)[0]).toBeCloseTo(0.2 + 0.8 * 0.4, 12);
 });
+
+test('made falls begin at any hour that leaves four of the day', () => {
+  const falls = fallsOf(snowDepthFromDays(monthly(31), constant(-10), 3));
+  const starts = new Set<number>();
+  for (let h = 24; h < 8760; h++) if (falls[h]! > 1e-6 && falls[h - 1]! <= 1e-6) starts.add(h % 24);
+  // Some 360 falls on 21 hours: each of them is all but sure to be met.
+  expect([...starts].sort((a, b) => a - b)).toEqual(Array.from({ length: 21 }, (_, hour) => hour));
+});
