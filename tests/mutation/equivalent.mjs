@@ -767,4 +767,23 @@ export const equivalent = [
       because: exact,
     },
   ),
+  ...inFile(
+    'mounts/src/snow-days',
+    {
+      line: 'reluctance: Math.max(-6, dayMean(airC, day)) + 8 * random(),',
+      to: 'Math.max(-6, dayMean(airC, day)) - 8 * random()',
+      because: 'another row of chance, as good as this one',
+    },
+    {
+      line: 'for (let pass = 0; pass < 2; pass++) {',
+      to: 'pass <= 2',
+      because: 'a third year ends with the snow that the second one ended with',
+    },
+    { line: 'if (depth < 0.001) depth = 0;', to: 'depth <= 0.001', because: exact },
+    {
+      line: 'counter = (counter + 0x9e3779b9) | 0;',
+      to: 'counter - 0x9e3779b9',
+      because: 'another row of chance, as good as this one',
+    },
+  ),
 ];

@@ -288,3 +288,29 @@ test('made falls begin at any hour that leaves four of the day', () => {
   // Some 360 falls on 21 hours: each of them is all but sure to be met.
   expect([...starts].sort((a, b) => a - b)).toEqual(Array.from({ length: 21 }, (_, hour) => hour));
 });
+
+/** Days of a month on which snow fell in a made winter: those on which its depth rises. */
+function daysOfSnow(airC: Float64Array, month: number, wanted: number, firstHour: number, seed: number): Set<number> {
+  const depthM = snowDepthFromDays(monthly(0).with(month, wanted), airC, seed);
+  const found = new Set<number>();
+  for (let h = firstHour; h < 8760; h++) if (depthM[h]! > depthM[h - 1]!) found.add(Math.floor((h - firstHour) / 24));
+  return found;
+}
+
+test('days a few degrees warmer than others get snow too, as chance has it', () => {
+  const airC = constant(2).fill(5, (31 + 14) * 24, 59 * 24);
+  const days = [...daysOfSnow(airC, 1, 14, 31 * 24, 5)];
+  expect(days.some((day) => day >= 14)).toBe(true);
+  expect(days.filter((day) => day < 14).length).toBeGreaterThan(days.length / 2);
+});
+
+test('the last day of the year is one of December', () => {
+  const airC = constant(20).fill(-20, 364 * 24);
+  expect([...daysOfSnow(airC, 11, 1, 334 * 24, 5)]).toEqual([30]);
+});
+
+test('seeds of more than 32 bits are told apart', () => {
+  const winter = (seed: number) => snowDepthFromDays(monthly(5), constant(-10), seed);
+  expect(winter(3 + 2 ** 32)).not.toEqual(winter(3));
+  expect(winter(3 + 2 ** 33)).not.toEqual(winter(3 + 2 ** 32));
+});
