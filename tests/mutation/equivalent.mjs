@@ -716,6 +716,48 @@ export const equivalent = [
       because: 'another lower end of the bracket, which the root is above as well',
     },
   ),
+  ...inFile(
+    'study/src/size/measure',
+    {
+      line: 'const apart = costs ? unpricedApart(site, axes, costs) : [];',
+      from: '[]',
+      because: 'without costs these are missing, which is told before',
+    },
+    {
+      line: "if (part === 'engine' || price === null) continue;",
+      from: 'price === null',
+      to: 'false',
+      because: 'a missing price counts as nothing in a product',
+    },
+    ...['price / (1 + endWorth)', '1 - endWorth'].map((to) => ({
+      line: 'sizes += canBeLeft ? price * (1 + endWorth) : price;',
+      to,
+      because: 'the room for rounding is a thousand-millionth either way',
+    })),
+    {
+      line: 'return bound - engineGain - roundingShare * (sizes + engineGain);',
+      to: 'sizes - engineGain',
+      because: 'the room for rounding is a thousand-millionth either way',
+    },
+  ),
+  ...inFile(
+    'study/src/size/search',
+    {
+      line: 'if (best !== null && compareRanks(rank(entry.candidate.atLeast, entry), best.rank) > 0) break;',
+      to: 'compareRanks(rank(entry.candidate.atLeast, entry), best.rank) >= 0',
+      because: 'no two candidates have the same rank: their places in the list differ',
+    },
+    {
+      line: 'if (best === null || compareRanks(own, best.rank) < 0) best = { rank: own, outcome: result.outcome };',
+      to: 'compareRanks(own, best.rank) <= 0',
+      because: 'no two candidates have the same rank: their places in the list differ',
+    },
+    {
+      line: 'for (let k = 0; k < a.length; k++) if (a[k] !== b[k]) return a[k]! - b[k]!;',
+      to: 'k <= a.length',
+      because: 'beyond their ends both lists have nothing',
+    },
+  ),
   ...inFile('study/src/common/common-answer', {
     line: 'sound.filter((other) => other !== design && isBetter(other, design)).map(({ name }) => name),',
     to: 'true',

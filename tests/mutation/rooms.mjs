@@ -12,6 +12,7 @@ const wholeYears = [
   'common/common-years',
   'common/file-year',
   'common/run-designs',
+  'common/years-of-sites',
   'compare/costs-of-designs',
   'rerun',
   'size/create-trial',

@@ -13,6 +13,10 @@ test('years that are all alike keep a target surely or miss it surely, and the t
   expect([sure(39), sure(40), sure(41)]).toEqual([0, 1, 1]);
 });
 
+test('two years are enough to say how surely', () => {
+  expect(judgedAgainst(years([40, 40]), { generatorHours: 50 }, 0.5).confidence).toBe(1);
+});
+
 test('one year alone says whether a target is kept, not how surely', () => {
   const { confidence, misses, errors } = judgedAgainst(years([40]), { generatorHours: 30 }, 0.5);
   expect(confidence).toBeNull();

@@ -18,6 +18,12 @@ test('no design costs less than array and bank without the most that a bank can 
   expect(leastCost(site.base, costs)).toBeCloseTo(1261.26 + 1928.12, 1);
 });
 
+test('rounding does not lift the bound above what it is reckoned from', () => {
+  const reckoned = 1.8018 * 700 + 4320 * (1 - 1.03 ** -20);
+  expect(leastCost(site.base, costs)).toBeLessThan(reckoned);
+  expect(leastCost(site.base, costs)).toBeGreaterThan(reckoned - 0.001);
+});
+
 test('a thing with a life may be worth something at the end, one without is not', () => {
   const module = { ...site.base.arrays[0]!.module, lives: 25 * 8760 };
   const living = { ...site.base, arrays: [{ ...site.base.arrays[0]!, module }] };
@@ -48,9 +54,11 @@ test('the bound is below what the year costs, which without a price has no end',
 test('sizing by cost asks for the prices that it lacks', () => {
   expect(readSizeCosts(site, [], prepared)).toEqual(costs);
   const without = (key: RegExp) => parseSite(text.replace(key, ''), file);
-  expect(() => readSizeCosts(without(/^costs:\n( .*\n)+/m), [], prepared)).toThrow('least: cost needs a costs section');
+  expect(() => readSizeCosts(without(/^costs:\n( .*\n)+/m), [], prepared)).toThrow(
+    'size.least: least: cost needs a costs section',
+  );
   expect(() => readSizeCosts(without(/^ {2}bank: 180 .*\n/m), [], prepared)).toThrow(/least: cost needs .*costs\.bank/);
   expect(() => readSizeCosts(site, [{ path: 'variant', values: ['fixed'] }], prepared)).toThrow(
-    'least: cost needs a price for pole mount of "garden pole", which some of these designs have and others have not',
+    'size.least: least: cost needs a price for pole mount of "garden pole", which some of these designs have and others have not',
   );
 });

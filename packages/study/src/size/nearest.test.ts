@@ -23,3 +23,14 @@ test('a target that all keep says nothing of them', () => {
   const designs = [design('more fuel', [30], 9), design('fewer hours', [25], 10)];
   expect(nearestTo({ generatorHours: 20, fuelLitres: 50 }, designs, 0.5).name).toBe('fewer hours');
 });
+
+test('of one target the smallest miss decides, wherever it stands', () => {
+  const designs = [design('far', [30]), design('near', [25]), design('farther', [40])];
+  expect(nearestTo({ generatorHours: 20 }, designs, 0.5).name).toBe('near');
+});
+
+// Shares of the worst miss: 30 of 100 L against 20 of 50 h.
+test('a miss counts as a share of the worst of its own target, not in its unit', () => {
+  const designs = [design('less fuel', [10], 130), design('fewer hours', [30], 90), design('worst', [60], 200)];
+  expect(nearestTo({ generatorHours: 10, fuelLitres: 100 }, designs, 0.5).name).toBe('less fuel');
+});

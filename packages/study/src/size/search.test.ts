@@ -61,3 +61,14 @@ test('stops at the first hit when the measure is known beforehand', () => {
   const list = [4, 2, 3, 1].map((atLeast) => ({ meets: atLeast >= 2, measure: atLeast, atLeast, tie: 0 }));
   expect(search(list).tried).toHaveLength(2);
 });
+
+test('a design that must not be built is passed over, and not counted as tried', () => {
+  const candidates = [1, 2, 3].map((size) => ({ design: size, atLeast: size, tieBreak: [] }));
+  const counts: number[] = [];
+  const { best, tried } = searchSmallest(
+    candidates,
+    (size) => (size === 1 ? null : { meets: size > 2, measure: size, outcome: size }),
+    (count) => counts.push(count),
+  );
+  expect([best, tried.map(({ outcome }) => outcome), counts]).toEqual([3, [2, 3], [1, 2]]);
+});

@@ -71,7 +71,7 @@ test('days of autonomy by hand are those of the hand section, of the target, or 
 });
 
 test('no section, no target, a value that fits nothing and too many designs are told where they stand', () => {
-  expect(problemOf('')).toMatch(/no size section/);
+  expect(problemOf('')).toMatch(/^size: the site file has no size section/);
   expect(problemOf(`size: { ${choose}, target: {} }\n`)).toMatch(/^size\.target: found no target/);
   expect(problemOf('size: { choose: { bank.capacity: [500 Ah, 5 m] }, target: { fuel: 1 L } }\n')).toMatch(
     /^size\.choose\.bank\.capacity: "5 m" fits no design/,
