@@ -758,6 +758,17 @@ export const equivalent = [
       because: 'beyond their ends both lists have nothing',
     },
   ),
+  ...inFile('study/src/size/section', {
+    line: 'autonomyHours !== undefined && autonomyHours > 0',
+    from: 'autonomyHours !== undefined',
+    to: 'true',
+    because: 'hours that are not given are not above none either',
+  }),
+  ...inFile('study/src/outlook/years', {
+    line: 'weatherOf: (yearIndex) => madeWeather(site, seed * mostYears + yearIndex, spread),',
+    to: 'seed * mostYears - yearIndex',
+    because: 'counted down from its seed the years are others, as good as these',
+  }),
   ...inFile('study/src/common/common-answer', {
     line: 'sound.filter((other) => other !== design && isBetter(other, design)).map(({ name }) => name),',
     to: 'true',

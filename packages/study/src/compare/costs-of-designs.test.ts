@@ -1,10 +1,9 @@
 import { join } from 'node:path';
 import { readCosts } from '@wintergap/seasonal';
 import { loadSite } from '@wintergap/site';
-import { simulateSite } from '@wintergap/year';
 import { expect, test } from 'vitest';
 import type { CommonAnswer } from '../common/common-answer.js';
-import { comparedCosts, costOfYears, costsOfDesigns } from './design-costs.js';
+import { costOfYears, costsOfDesigns } from './design-costs.js';
 
 const site = loadSite(join(import.meta.dirname, '../../../../examples/kettle-pond.yaml'));
 const costs = readCosts(site)!;
@@ -33,11 +32,4 @@ test('a design costs the mean of its years, and the first is the base of the oth
   // 100 L more in every year are 155 a year, for 20 years at 3 %: (1 - 1.03^-20) / 0.03 = 14.8775 times as much.
   expect(thirsty!.againstBase!.difference.mean).toBeCloseTo(155 * 14.8775, 1);
   expect(thirsty!.againstBase).toMatchObject({ here: [], there: [], difference: { verdict: 'more' } });
-});
-
-test("a bank lasts as long as the file's year wears it", () => {
-  const result = simulateSite(site.base);
-  const [base] = comparedCosts([{ name: 'base', result }], answer([used(50, 60)]), costs);
-  expect(base!.cost.bankYears).toBeGreaterThan(2);
-  expect(base!.cost.bankYears).toBeLessThan(40);
 });

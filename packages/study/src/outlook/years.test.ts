@@ -91,7 +91,7 @@ test('a year that is run by its number is the one of that weather', () => {
 test('years drawn from the days of a file differ from it and from each other', () => {
   const real = madeWeather(cabin, 7, 0);
   const { weatherOf, spread } = weatherYearsFrom(
-    cabin,
+    oneFile,
     { kind: 'resampled', from: 1, years: 2, seed: 1, spread: 0 },
     () => [real],
   );

@@ -26,7 +26,7 @@ function problemOf(section: string): string {
 
 test('targets are read in the units they are judged in, and the rest is what is customary', () => {
   const question = sized('target: { generatorHours: 60 h, fuel: 100 L, darkHours: 2 h, autonomy: 4 days }');
-  expect(question).toEqual({
+  expect(question).toStrictEqual({
     axes: [{ path: 'arrays.garden pole.strings', values: [2, 3, 4] }],
     targets: { generatorHours: 60, fuelLitres: 100, darkHours: 2, autonomyDays: 4 },
     judged: { kind: 'usual', seed: 1 },
@@ -36,14 +36,14 @@ test('targets are read in the units they are judged in, and the rest is what is 
 });
 
 test('only the targets that are named are asked for', () => {
-  expect(sized('target: { fuel: 100 L }').targets).toEqual({ fuelLitres: 100 });
-  expect(sized('target: { darkHours: 0 h }').targets).toEqual({ darkHours: 0 });
+  expect(sized('target: { fuel: 100 L }').targets).toStrictEqual({ fuelLitres: 100 });
+  expect(sized('target: { darkHours: 0 h }').targets).toStrictEqual({ darkHours: 0 });
 });
 
 test('years and seed of whoever asks go before those of the section, and these before the customary ones', () => {
   const target = 'target: { fuel: 100 L }';
-  expect(sized(`${target}, years: 12, seed: 5`).judged).toEqual({ kind: 'usual', years: 12, seed: 5 });
-  expect(sized(`${target}, years: 12, seed: 5`, { years: 3, seed: 9 }).judged).toEqual({
+  expect(sized(`${target}, years: 12, seed: 5`).judged).toStrictEqual({ kind: 'usual', years: 12, seed: 5 });
+  expect(sized(`${target}, years: 12, seed: 5`, { years: 3, seed: 9 }).judged).toStrictEqual({
     kind: 'usual',
     years: 3,
     seed: 9,
@@ -52,7 +52,7 @@ test('years and seed of whoever asks go before those of the section, and these b
 
 test('one year in ten is told from forty years unless others are named, and from no fewer than ten', () => {
   const target = 'target: { fuel: 100 L, in: one-in-ten }';
-  expect(sized(target).judged).toEqual({ kind: 'one-in-ten', years: 40, seed: 1 });
+  expect(sized(target).judged).toStrictEqual({ kind: 'one-in-ten', years: 40, seed: 1 });
   expect(sized(`${target}, years: 10`).judged.years).toBe(10);
   expect(sized(`${target}, years: 1`).judged.years).toBe(1);
   expect(problemOf(`size: { ${choose}, ${target}, years: 9 }\n`)).toMatch(
