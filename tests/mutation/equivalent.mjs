@@ -839,4 +839,18 @@ export const equivalent = [
       because: 'another row of chance, as good as this one',
     },
   ),
+  ...inFile(
+    'battery/src/lead-acid/charge',
+    ...['false', 'x >= 30'].map((to) => ({
+      line: 'return x > 30 ? x : Math.log(Math.expm1(x));',
+      from: 'x > 30',
+      to,
+      because: 'from 30 on both are the same to thirteen digits',
+    })),
+    {
+      line: 'for (let k = 0; k < 30; k++) {',
+      to: 'k <= 30',
+      because: 'one more halving of what is a bit wide already',
+    },
+  ),
 ];

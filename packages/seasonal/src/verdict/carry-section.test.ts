@@ -58,3 +58,57 @@ test('problems of carry and costs are reported together', () => {
   const site = inventedSite('\ncarry: { largestArray: 1000 }\ncosts: { years: 0 }\n');
   expect(() => readCarryQuestion(site)).toThrow(/carry\.largestArray: found 1000.*\n.*costs\.years: found 0/);
 });
+
+test.each([
+  [
+    '{ store: { in: { efficiency: 65 % }, out: { efficiency: 50 % }, keeping: unpressed } }',
+    /only hydrogen has a keeping/,
+  ],
+  ['{ store: { out: { efficiency: 50 % } } }', /carry\.store\.in: expected in: { efficiency: 65 % }/],
+  ['{ store: { in: { efficiency: 65 %, minimumLoad: 101 % }, out: { efficiency: 50 % } } }', /in\.minimumLoad/],
+  ['{ store: { in: { efficiency: 65 %, standby: -1 W }, out: { efficiency: 50 % } } }', /in\.standby/],
+  ['{ store: { in: { efficiency: 65 % }, out: { efficiency: 0.5 % } } }', /an efficiency from 1 % to 100 %/],
+  ['{ largestArray: 0.5 }', /carry\.largestArray/],
+])('%s is told with its place', (carry, message) => {
+  expect(() => read(carry)).toThrow(message);
+});
+
+test('what is not said of a store is usual: sixteen arrays, no standby, and a tenth as the least an electrolyser runs at', () => {
+  const hydrogen = read('{ store: { kind: hydrogen, out: { minimumLoad: 5 %, standby: 3 W } } }');
+  expect(hydrogen).toEqual({
+    largestArray: 16,
+    store: {
+      ...{ kind: 'hydrogen', keeping: '200 bar' },
+      ...{ in: { minimumLoad: 0.1, standbyW: 0 }, out: { minimumLoad: 0.05, standbyW: 3 } },
+    },
+  });
+  const own = read('{ store: { in: { efficiency: 65 % }, out: { efficiency: 100 % } } }');
+  expect(own.store).toMatchObject({
+    technology: {
+      converterIn: { efficiency: 0.65, minimumLoad: 0, standbyW: 0 },
+      converterOut: { efficiency: 1, minimumLoad: 0, standbyW: 0 },
+      standingLossPerH: 0,
+    },
+  });
+  expect(technologiesOf(own.store)).toMatchObject({ judged: { name: 'own', chain: null } });
+});
+
+// At 200 bar the worst chain takes 63 kWh a kilogram and gives back 40 %, the best 52 and 55 %.
+test('the hydrogen tried goes from the worst to the best of its range, with what its plant stands by at', () => {
+  const { tried } = technologiesOf(read('{ store: { kind: hydrogen, in: { standby: 30 W } } }').store);
+  expect(tried.map(({ technology }) => technology.converterOut.efficiency)).toEqual([0.4, 0.475, 0.55]);
+  expect(tried.map(({ chain }) => chain!.electrolysisKWhPerKg + chain!.compressionKWhPerKg)).toEqual([63, 57.5, 52]);
+  expect(tried.every(({ technology }) => technology.converterIn.standbyW === 30)).toBe(true);
+});
+
+test('problems of one of the two sections alone are reported, and a file without any is read', () => {
+  expect(() => readCarryQuestion(inventedSite('\ncosts: { years: 0 }\n'))).toThrow(/costs\.years/);
+  expect(() => readCarryQuestion(inventedSite('\ncarry: { largestArray: 1000 }\n'))).toThrow(/carry\.largestArray/);
+  expect(readCarryQuestion(inventedSite())).toMatchObject({ settings: { largestArray: 16 }, costs: null });
+  const broken = new Proxy(inventedSite(), {
+    get: () => {
+      throw new TypeError('no such file');
+    },
+  });
+  expect(() => readCarryQuestion(broken)).toThrow(TypeError);
+});
