@@ -4,6 +4,7 @@
 const beyondTheEnd = 'one step further writes beyond the end of a typed array, which holds nothing there';
 const tie = 'the same value is put in place of itself';
 const exact = 'differs only where two sums of parts agree to the last bit';
+const nothingThere = 'one step further there is no number, which is neither more nor less than another';
 const meet = 'at the point itself both lines have the same value';
 const otherStart = 'from another start the search comes to the same root, some steps sooner or later';
 const worseStep = 'a worse step takes more of them, and where it leaves the bracket halving goes on';
@@ -654,6 +655,7 @@ export const equivalent = [
       to: 'next <= ledger.lowestStateOfCharge[h]!',
       because: tie,
     },
+    { line: 'if (mayCut) {', to: 'true', because: 'past four hundred pieces the hour is not followed in any case' },
     {
       line: 'if (leftH - hours < sameMomentH) hours = leftH;',
       to: 'leftH - hours <= sameMomentH',
@@ -852,5 +854,46 @@ export const equivalent = [
       to: 'k <= 30',
       because: 'one more halving of what is a bit wide already',
     },
+  ),
+  ...inFile(
+    'year/src/loop/settle',
+    ...['Math.abs(state.stateOfCharge - atStart) <= charge', 'Math.abs(state.bankC - bankC) <= kelvin'].map((to) => ({
+      line: 'return Math.abs(state.stateOfCharge - atStart) < charge && Math.abs(state.bankC - bankC) < kelvin;',
+      to,
+      because: exact,
+    })),
+  ),
+  ...inFile('year/src/facts/start-reason', {
+    line: 'if (ledger.lowestStateOfCharge[hour]! <= startBelow + sameCharge)',
+    to: 'ledger.lowestStateOfCharge[hour]! < startBelow + sameCharge',
+    because: exact,
+  }),
+  ...inFile(
+    'year/src/facts/bank-facts',
+    {
+      line: 'for (let h = 0; h < ledger.bankC.length; h++) if (ledger.bankC[h]! < ledger.bankC[coldestHour]!) coldestHour = h;',
+      to: 'h <= ledger.bankC.length',
+      because: nothingThere,
+    },
+    {
+      line: 'for (let h = 0; h < ledger.bankC.length; h++) {',
+      to: 'h <= ledger.bankC.length',
+      because: nothingThere,
+    },
+    {
+      line: 'for (let h = 0; h < daysSinceFull.length; h++) if (daysSinceFull[h]! > daysSinceFull[hour]!) hour = h;',
+      to: 'h <= daysSinceFull.length',
+      because: nothingThere,
+    },
+    {
+      line: 'for (let i = 0; i < 2 * 365 && run < 365; i++) {',
+      to: 'i <= 2 * 365',
+      because: 'the third first day of the year: a run that reaches it was whole in the second round',
+    },
+    ...['false', 'bankC >= 0', 'bankC > marginK'].map((to) => ({
+      line: 'if (bankC > 0 && bankC >= marginK) continue;',
+      to,
+      because: 'only passes over hours that change nothing: no electrolyte freezes above 0 degC',
+    })),
   ),
 ];

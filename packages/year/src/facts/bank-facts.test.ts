@@ -17,18 +17,19 @@ test('the longest time without a full charge is told with the day on which it en
   expect(longestSinceFull(days)).toEqual({ days: 9, endDay: Math.floor(5002 / 24) });
 });
 
-// A full bank of 1.28 kg/l freezes at some -65 degC, an empty one at some -7 degC (trade tables): at the same -20 degC the empty
-// one is in danger.
+// A full bank of 1.28 kg/l freezes at some -65 degC, an empty one well above -17 degC (trade tables).
 test('a bank is nearest to freezing where it is empty, not where it is coldest', () => {
   const { plant, ledger } = exampleYear();
-  ledger.bankC.fill(-30, 100, 102);
+  ledger.bankC.fill(-50, 100, 102);
   ledger.lowestStateOfCharge.fill(1, 100, 102);
-  ledger.bankC.fill(-20, 5000, 5003);
-  ledger.lowestStateOfCharge.fill(0.05, 5000, 5003);
+  ledger.bankC.fill(-40, 5000, 5003);
+  // A later hour that is less far below the point counts too.
+  ledger.bankC[6000] = -17;
+  for (const hour of [5000, 5001, 5002, 6000]) ledger.lowestStateOfCharge[hour] = 0.05;
   const { marginK, hour, hours } = freezingOf(plant.bank, ledger)!;
-  expect([hour, hours]).toEqual([5000, 3]);
-  expect(marginK).toBeCloseTo(-20 - plant.bank.freezingC(0.05), 9);
-  expect(marginK).toBeLessThan(-5);
+  expect([hour, hours]).toEqual([5000, 4]);
+  expect(marginK).toBeCloseTo(-40 - plant.bank.freezingC(0.05), 9);
+  expect(marginK).toBeLessThan(-23);
 });
 
 test('a bank that is never below 0 degC keeps its distance, and lithium cells do not freeze', () => {

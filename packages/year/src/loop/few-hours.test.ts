@@ -285,6 +285,11 @@ describe('pieces of an hour', () => {
     expect(solvedIn({ sunW: () => 500 }, 0.9, bank)).toBe(18);
     // 300 W are two pieces: the start and its two solutions, then the question and two more.
     expect(solvedIn({ dcW: () => 900, generator: set }, 0.3, bank)).toBe(6);
+    // The end of the shortest run is nothing while the charge is not at its stop.
+    expect(solvedIn({ dcW: () => 1100, generator: { ...set, minimumRunH: 0.5 } }, 0.3, bank)).toBe(3);
+    // An absorption that ends four milliseconds before the hour ends with it.
+    const brief = bankOf(100_000, { ...inBulk, absorptionHours: 1 - 1e-6 });
+    expect(solvedIn({ sunW: () => 1000 }, 0.5, brief)).toBe(2);
     // That the bank begins to refuse some of the sun, here at a half, ends no piece.
     const refusing = bankOf(10_000, { acceptanceAmps: (s) => 50 * (1 - s) });
     expect(solvedIn({ sunW: () => 600 }, 0.45, refusing)).toBe(6);
