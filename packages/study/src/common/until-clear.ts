@@ -23,6 +23,6 @@ export async function untilClear<Run extends { designs: readonly DesignYears[] }
   for (let years = count; ; years *= 2) {
     await run.reach(Math.min(years, mostCommonYears));
     const soFar = run.soFar();
-    if (years >= mostCommonYears || soFar.designs.length < 2 || !moreYearsCouldTell(soFar.designs)) return soFar;
+    if (years >= mostCommonYears || !moreYearsCouldTell(soFar.designs)) return soFar;
   }
 }

@@ -47,6 +47,20 @@ test('the bank is sized for the month in which dark days are counted, the array 
   expect(by!.exactStrings).toBeCloseTo(130 / 14.4, 9);
 });
 
+test('where days without sun are counted in December, the bank is sized for December', () => {
+  const year = yearOf();
+  year.summary.darkSeason.month = 12;
+  // 100 Ah x 5 days.
+  expect(handForYear(year, settings)!.bank.unadjustedAh).toBeCloseTo(500, 9);
+});
+
+test('a house that stands empty for a month is sized all the same', () => {
+  const year = yearOf();
+  const { fromHour, toHour } = monthSpan(6);
+  year.plant.inverterInputW.fill(0, fromHour, toHour);
+  expect(handForYear(year, settings)!.array!.month).toBe(11);
+});
+
 test('what is to be bought is said in watts of modules and in ampere-hours of the label', () => {
   const { ratedKW, labelAh, bank } = handForYear(yearOf(), settings)!;
   // Two modules of 240 W in a string.

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import fc from 'fast-check';
 import Papa from 'papaparse';
 import { expect, test } from 'vitest';
@@ -147,4 +148,47 @@ test('the name of a file chooses its format', () => {
     null,
     null,
   ]);
+});
+
+test('a line that has a check sum and is no object is no row', () => {
+  const broken = '{"number":1,oops}';
+  const sum = createHash('sha256').update(broken).digest('hex').slice(0, 8);
+  expect(readRow('ndjson', header, `{"number":1,oops,"check":"${sum}"}`)).toBeNull();
+});
+
+/** The row of an object, with the check sum that belongs to it. */
+function lineOf(object: object): string {
+  const body = JSON.stringify(object);
+  const sum = createHash('sha256').update(body).digest('hex').slice(0, 8);
+  return `${body.slice(0, -1)},"check":"${sum}"}`;
+}
+
+test('an object whose number, id, error or limits are of another kind is no row', () => {
+  const good = JSON.parse(rowLine('ndjson', header, written(['2', '3']))) as Record<string, unknown>;
+  const { check, ...body } = good;
+  expect(readRow('ndjson', header, lineOf(body))).toEqual(written(['2', '3']));
+  for (const wrong of [
+    { number: '1' },
+    { number: 0 },
+    { number: 1.5 },
+    { id: 7 },
+    { error: 5 },
+    { limits: 'none' },
+    { starts: 'x' },
+  ]) {
+    expect(readRow('ndjson', header, lineOf({ ...body, ...wrong })), JSON.stringify(wrong)).toBeNull();
+  }
+});
+
+test('a row of figures with one missing, and one that says an error beside figures, are none', () => {
+  const [cells] = Papa.parse<string[]>(rowLine('csv', header, written(['2', '3']))).data;
+  const line = (changed: string[]) => {
+    const body = Papa.unparse([changed.slice(0, -1)]);
+    return `${body},${createHash('sha256').update(body).digest('hex').slice(0, 8)}`;
+  };
+  expect(readRow('csv', header, line(cells!))).toEqual(written(['2', '3']));
+  expect(readRow('csv', header, line(cells!.toSpliced(5, 1, '')))).toBeNull();
+  expect(readRow('csv', header, line(cells!.toSpliced(-2, 1, 'no bank')))).toBeNull();
+  expect(readRow('csv', header, line(cells!.toSpliced(5, 1)))).toBeNull();
+  expect(readRow('csv', header, line(cells!.toSpliced(0, 1, '0')))).toBeNull();
 });
