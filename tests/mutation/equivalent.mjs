@@ -771,6 +771,21 @@ export const equivalent = [
     to: 'seed * mostYears - yearIndex',
     because: 'counted down from its seed the years are others, as good as these',
   }),
+  ...inFile('study/src/tilt/engine-tilts', {
+    line: 'return designs.reduce((least, design) => (mean(design) < mean(least) ? design : least));',
+    to: 'mean(design) <= mean(least)',
+    because: 'of two tilts with the same mean either has the least hours',
+  }),
+  ...inFile('study/src/tilt/light-search', {
+    line: 'if (ago > began) {',
+    to: 'ago >= began',
+    because: 'no two tilts begin on one day',
+  }),
+  ...inFile('study/src/weigh/cabinet-weights', {
+    line: 'if (gasAirWPerK !== null && gasAirWPerK > cabinet.ventilation) {',
+    to: 'true',
+    because: 'what is not there is not above any air',
+  }),
   ...inFile('study/src/common/common-answer', {
     line: 'sound.filter((other) => other !== design && isBetter(other, design)).map(({ name }) => name),',
     to: 'true',

@@ -121,3 +121,9 @@ test('where no engine runs, the tilts are held against each other by the load th
   }));
   expect(engineTilts(candidates, { ...run, designs: dark }, null, null).equal).toEqual({ fromDeg: 70, toDeg: 70 });
 });
+
+test('a level plane that is as good as others is not chosen for want of a designed tilt', () => {
+  const level = [0, 10].map((tiltDeg) => ({ tiltDeg, name: `${tiltDeg}`, darkLight: tiltDeg }));
+  const { choose } = engineTilts(level, runOf({ '0': 40, '10': 40.1 }), null, null);
+  expect(choose).toEqual({ tiltDeg: 10, reason: 'light of the dark months' });
+});

@@ -38,12 +38,27 @@ test('a box is tried with the air that its gas needs where it has less, and with
   const needed = bankAir(own)!.neededWPerK;
   expect(needed).toBeGreaterThan(0);
   expect(changed({ ventilation: needed / 2 }, 'ventilated for gas').ventilation).toBe(needed);
-  expect(names({ ventilation: needed, heatedBy: 'none' })).not.toContain('ventilated for gas');
+  expect(names({ ventilation: needed, heatedBy: 'none' })).toEqual([
+    '2 inches more foam',
+    'half the heat loss',
+    'half the foam',
+  ]);
   const room = { kind: 'room', temperature: 20, coupling: 1 } as Cabinet['heatedBy'];
   const heater = { kind: 'heater', power: 50, below: 5 } as unknown as Cabinet['heatedBy'];
   expect(changed({ heatedBy: room }, 'without the warm room').heatedBy).toBe('none');
   expect(changed({ heatedBy: heater }, 'without the heater').heatedBy).toBe('none');
   expect(names({ heatedBy: 'none' }).join()).not.toContain('without');
+});
+
+test('cells that make no gas need no air against it', () => {
+  const { settings, refAh } = own.plant.bank;
+  const { defaults } = settings;
+  const none = { ...defaults, traits: { ...defaults.traits, gas: 'none' } };
+  const sealed = { settings: { ...settings, defaults: none }, refAh };
+  const lithium = { ...yearWith({ ventilation: 0 }), plant: { ...own.plant, bank: sealed } } as unknown as YearResult;
+  expect(bankAir(lithium)).toBeNull();
+  expect(cabinetTrials(lithium).map(({ id }) => id)).not.toContain('cabinet ventilated for gas');
+  expect(cabinetTrials(lithium).length).toBeGreaterThan(2);
 });
 
 test('a bank that stands in the heated rooms has no box to change', () => {
