@@ -786,6 +786,20 @@ export const equivalent = [
     to: 'true',
     because: 'what is not there is not above any air',
   }),
+  ...inFile(
+    'study/src/weigh/charger-sizes',
+    ...["limitW === null && generator.output.bus === 'dc'", 'false'].map((to) => ({
+      line: "if (limitW === null || generator.output.bus === 'dc') return allTimes;",
+      to,
+      because: 'just the sets of direct current have no limit',
+    })),
+    {
+      line: 'if (sizes.slice(i + 1).every(({ outcome }) => outcome.generatorHours > 0.9 * hours)) return sizes[i]!.powerW;',
+      from: 'sizes.slice(i + 1)',
+      to: 'sizes',
+      because: 'a smaller size that ran a tenth less would itself have been enough',
+    },
+  ),
   ...inFile('study/src/common/common-answer', {
     line: 'sound.filter((other) => other !== design && isBetter(other, design)).map(({ name }) => name),',
     to: 'true',

@@ -71,10 +71,24 @@ test('a charger is varied up to the limit of its set', () => {
   expect(chargerSizes(yearOf(undefined, 0), () => yearOf(ac, 10))).toBeNull();
 });
 
+test('the design itself is one of the sizes, and is not run again', () => {
+  const large = { ...ac, output: { ...ac.output, charger: { power: 6000, efficiency: 0.9 } } };
+  const asked: string[] = [];
+  const { sizes } = chargerSizes(yearOf(large, 10), (id) => {
+    asked.push(id);
+    return yearOf(large, 10);
+  })!;
+  expect(sizes.map(({ times }) => times)).toEqual([0.5, 0.75, 1]);
+  expect(asked).toEqual(['charger x 0.5', 'charger x 0.75']);
+});
+
 test('enough is the smallest size above which no larger one runs a tenth less', () => {
   // Nine tenths of 50 h are 45, which none of the larger ones reaches; of 60 h they are 54.
   expect(sizesOf(falling).enoughW).toBe(4500);
   // A tenth less is less: 45 of 50.
   expect(sizesOf({ ...falling, '4': 45 }).enoughW).toBe(6000);
   expect(sizesOf({ ...falling, '3': 40, '4': 30 }).enoughW).toBeNull();
+  // A middle size that runs a tenth less counts as the largest does.
+  const dip = { '0.5': 50, '0.75': 49, '1': 44, '1.5': 46, '2': 46, '3': 46, '4': 46 };
+  expect(sizesOf(dip).enoughW).toBe(3000);
 });

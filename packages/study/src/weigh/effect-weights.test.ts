@@ -50,6 +50,12 @@ test('the effects of a design are those it has anything of, those of snow where 
   ]);
 });
 
+test('snow that is known of one array is enough', () => {
+  const { own } = outcome([1]);
+  const two = { ...own, arrays: [...own.arrays, { snowShare: new Float64Array(1) }] } as YearResult;
+  expect(presentEffects(two).map(({ name }) => name)).toContain('snow on the array');
+});
+
 test('each effect is left out by itself', () => {
   const [trees, dirt] = effectTrials(outcome([1]).own);
   expect(trees!.site).toEqual({ ...site, skyline: [] });

@@ -65,6 +65,7 @@ test('snow is never on the array, and what lies on the ground stays', () => {
 test('who sweeps within three hours leaves no snow lying, nor does who has none', () => {
   const swept = (snow: object) => ({ ...full, snow: { ...full.snow, ...snow } }) as Site;
   expect(isPresent(effect('snow left lying'), swept({ clearing: { within: 3 } }))).toBe(false);
+  expect(isPresent(effect('snow left lying'), swept({ clearing: { within: 1 } }))).toBe(false);
   expect(isPresent(effect('snow left lying'), swept({ clearing: { within: 4 } }))).toBe(true);
   expect(isPresent(effect('snow left lying'), swept({ cover: 'none' }))).toBe(false);
 });
