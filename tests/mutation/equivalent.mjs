@@ -800,6 +800,19 @@ export const equivalent = [
       because: 'a smaller size that ran a tenth less would itself have been enough',
     },
   ),
+  ...inFile(
+    'study/src/weigh/effects',
+    {
+      line: "site.snow.cover === 'none' || (site.snow.clearing?.within ?? Number.POSITIVE_INFINITY) <= sweptWithinH",
+      to: '(site.snow.clearing?.within ?? Number.POSITIVE_INFINITY) < sweptWithinH',
+      because: 'who sweeps within three hours does so either way',
+    },
+    {
+      line: 'eachArray(site, (array) => (array.losses.age === 0 ? array : { ...array, losses: { ...array.losses, age: 0 } })),',
+      to: 'false',
+      because: tie,
+    },
+  ),
   ...inFile('study/src/common/common-answer', {
     line: 'sound.filter((other) => other !== design && isBetter(other, design)).map(({ name }) => name),',
     to: 'true',
