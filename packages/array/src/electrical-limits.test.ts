@@ -124,16 +124,27 @@ test('a limit that is just met is met', () => {
   ]);
 });
 
-test('checks whose limit nobody states are left out, and those of one kind of controller with the other', () => {
+test('what no stated limit allows to check is left out, or told as not checked; so are those of one kind of controller with the other', () => {
   const codes = (change: Partial<LimitsInput>) => electricalLimits({ ...base, ...change }).map(({ code }) => code);
   const bare = codes({ controller: { kind: 'direct', nightDrawW: 0.1 } });
-  expect(bare).not.toContain('cold-voltage');
+  // Too many in series destroy a controller: that this was not looked at must be told.
+  const unchecked = electricalLimits({ ...base, controller: { kind: 'direct', nightDrawW: 0.1 } })[0]!;
+  expect(unchecked).toMatchObject({ code: 'cold-voltage', level: 'note' });
+  expect(unchecked.text).toMatch(/ V; not checked, since nothing says what the controller bears \(maxVoltage\)$/);
   expect(bare).not.toContain('controller-current');
   expect(bare).toContain('voltage-too-high');
   expect(codes({})).not.toContain('voltage-too-high');
   const { powerPerK: _, ...unsaid } = sheet;
   expect(codes({ sheet: unsaid })).not.toContain('power-coefficient');
   expect(codes({})).toContain('power-coefficient');
+});
+
+test('the coldest hour of a weather file is not called a record', () => {
+  const text = (change: Partial<LimitsInput>) => electricalLimits({ ...base, ...change })[0]!.text;
+  expect(text({ recordLowC: -20 })).toContain('at the record low of -20 degC');
+  expect(text({ recordLowC: -20, recordIsUnknown: true })).toContain(
+    'at the coldest hour of the weather, no record being given, -20 degC',
+  );
 });
 
 // By hand: 3 strings x 9.24 A through the cable, over 2 x 32.5 V; the other two strings' 2 x 9.82 A into a faulty one.

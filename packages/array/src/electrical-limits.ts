@@ -43,8 +43,10 @@ export interface LimitsInput {
   /** The bank's absorption voltage, V: temperature-compensated for a bank on the hottest day, and at 25 degC. */
   absorptionHotV: number;
   absorptionV: number;
-  /** Lowest air temperature on record, degC. */
+  /** Lowest air temperature on record, degC, or the lowest that is known. */
   recordLowC: number;
+  /** Set when no record is known and `recordLowC` is the coldest hour of the weather: a real record is lower. */
+  recordIsUnknown?: boolean;
   /** Cell temperature on a hot, still, clear day, degC. */
   hotCellC: number;
   cable: Cable;
@@ -76,14 +78,17 @@ export function electricalLimits(input: LimitsInput): Limit[] {
   return limits.filter((limit) => limit !== null);
 }
 
-function coldVoltage({ sheet, inSeries, recordLowC, controller }: LimitsInput): Limit | null {
-  if (controller.maxVoltageV === undefined) return null;
+function coldVoltage({ sheet, inSeries, recordLowC, recordIsUnknown, controller }: LimitsInput): Limit {
   const value = inSeries * sheet.vocV * coldVoltageRatio(recordLowC, sheet.vocPerK);
-  const limit = controller.maxVoltageV;
+  const limit = controller.maxVoltageV ?? Number.POSITIVE_INFINITY;
   const how = sheet.vocPerK === undefined ? 'by the table for crystalline silicon' : "by the sheet's coefficient";
-  const text =
-    `open-circuit voltage of ${inSeries} in series at the record low of ${round(recordLowC)} degC, ${how}: ` +
-    `${round(value)} V, controller limit ${round(limit)} V`;
+  const lowest = recordIsUnknown ? 'the coldest hour of the weather, no record being given,' : 'the record low of';
+  const found = `open-circuit voltage of ${inSeries} in series at ${lowest} ${round(recordLowC)} degC, ${how}: ${round(value)} V`;
+  if (controller.maxVoltageV === undefined) {
+    const text = `${found}; not checked, since nothing says what the controller bears (maxVoltage)`;
+    return { code: 'cold-voltage', level: 'note', text, value, limit };
+  }
+  const text = `${found}, controller limit ${round(limit)} V`;
   return value > limit
     ? { code: 'cold-voltage', level: 'exceeded', text: `${text}; it can destroy the controller`, value, limit }
     : { code: 'cold-voltage', level: 'ok', text, value, limit };

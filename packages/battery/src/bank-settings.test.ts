@@ -16,7 +16,8 @@ test('a lithium bank may be called by 12, 24 or 48 V', () => {
     [12.8, 4],
     [24, 8],
     [25.6, 8],
-    [48, 15],
+    [48, 16],
+    [48.1, 15],
     [51.2, 16],
   ] as const) {
     expect(resolveBank({ ...lithium, voltageV }).cells).toBe(cells);

@@ -11,6 +11,8 @@ export interface CellLimits {
   leastFloor: number;
   /** Share by which cells x nominal may miss the voltage: lithium banks of 12.8 V are called 12 V. */
   voltageTolerance: number;
+  /** Cells of a bank that is called 12 V. */
+  cellsPer12V: number;
   /** Lowest compensation of lead-acid set points, V per cell and K. */
   leastCompensationVPerK: number;
   /** A tail current above this share of the capacity per hour would end a charge that has hardly begun. */
@@ -26,6 +28,7 @@ const limitsOfKind: Readonly<Record<CellKind, CellLimits>> = {
     mostCutoffV: 2.05,
     leastFloor: -0.5,
     voltageTolerance: 0.03,
+    cellsPer12V: 6,
     leastCompensationVPerK: -0.01,
     mostTailRate: 0.2,
   },
@@ -36,6 +39,7 @@ const limitsOfKind: Readonly<Record<CellKind, CellLimits>> = {
     mostCutoffV: 3.2,
     leastFloor: 0,
     voltageTolerance: 0.08,
+    cellsPer12V: 4,
     leastCompensationVPerK: 0,
     mostTailRate: 0.2,
   },
@@ -45,11 +49,16 @@ const limitsOfKind: Readonly<Record<CellKind, CellLimits>> = {
 export const cellLimitsOf = (chemistry: Chemistry): CellLimits =>
   limitsOfKind[chemistryDefaults[chemistry].traits.kind];
 
-/** Cells in series of a bank; `null` when no number of them makes its voltage. */
+/**
+ * Cells in series of a bank; `null` when no number of them makes its voltage.
+ *
+ * Lithium banks are called by the lead-acid voltage whose place they take: four cells to 12 V, so that 48 V is 16 cells and
+ * 51.2 V (common practice, no source). One of 15 cells is written 48.1 V.
+ */
 export function cellsInSeries(chemistry: Chemistry, voltageV: number): number | null {
   const { cellV } = chemistryDefaults[chemistry];
-  const cells = Math.round(voltageV / cellV);
-  const { voltageTolerance } = cellLimitsOf(chemistry);
+  const { voltageTolerance, cellsPer12V } = cellLimitsOf(chemistry);
+  const cells = voltageV % 12 === 0 ? (voltageV / 12) * cellsPer12V : Math.round(voltageV / cellV);
   return cells < 1 || Math.abs(voltageV / cells / cellV - 1) > voltageTolerance ? null : cells;
 }
 

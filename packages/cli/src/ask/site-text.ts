@@ -62,7 +62,7 @@ function weatherLines({ weather, place, units }: Answers, folder: string): strin
     demo: '# Invented weather of an invented place.',
     means: '# Twelve means, January first; a year of hours is made from them.',
     guess:
-      '# A GUESS from the latitude and elevation, good to several degrees and a fifth of the sun. Decide nothing on it:\n# put in a weather file, or the twelve means of a station nearby (irradiation: [1.5 kWh/m2, ...] for clearness).',
+      '# A GUESS from the latitude and elevation, good to several degrees, near the sea ten, and a fifth of the sun. Decide nothing on it:\n# put in a weather file, or the twelve means of a station nearby (irradiation: [1.5 kWh/m2, ...] for clearness).',
   };
   if (weather.kind === 'demo') return `${about.demo}\nweather: kettle-pond.csv`;
   if (weather.kind === 'file') {
@@ -80,7 +80,7 @@ weather:
   months:
     ${sun}
     air: ${list(air, 'temperature')}
-    snowyDays: [${snowyDays.join(', ')}]                # typical where it is that cold`;
+    snowyDays: [${snowyDays.join(', ')}]                # typical where it is that cold${weather.kind === 'guess' ? '\n    guessed: true' : ''}`;
 }
 
 function arrayLines({ array, bank, place }: Answers, shown: Shown): string {

@@ -31,6 +31,7 @@ export const keyWords: Readonly<Record<string, string>> = {
   'weather.months.airMax': 'Mean daily highest air temperature of each month',
   'weather.months.wind': 'Mean wind of each month',
   'weather.months.snowyDays': 'Days with snowfall in each month',
+  'weather.months.guessed': 'Nobody has looked these means up: every answer then says so',
   'weather.seed': 'Fixes the year that is made',
   ground: 'What the ground throws back',
   'ground.albedo': 'Share of light that bare ground reflects',

@@ -15,6 +15,8 @@ const months = mapping({
   wind: twelve(quantity('speed', between(0, 30, 'm/s'))).optional(),
   /** Days with snowfall. */
   snowyDays: twelve(number(0, 31, 'snowy days in the month')).optional(),
+  /** Nobody has looked these means up: every answer says so. */
+  guessed: z.boolean().optional(),
 }).refine((means) => (means.irradiation === undefined) !== (means.clearness === undefined), {
   error: () => 'expected either irradiation, twelve daily means such as 1.4 kWh/m2, or clearness, twelve fractions',
 });

@@ -6,6 +6,7 @@ import {
   type MonthlyMeans,
   type MonthSpread,
   makeYear,
+  type Notice,
   spreadOfMadeYears,
   type WeatherYear,
 } from '@wintergap/weather';
@@ -18,8 +19,18 @@ import {
  */
 export function madeWeather(site: Site, seed: number, spread: number): WeatherYear {
   const made = fromSite(site, 'weather.months', () => makeYear(meansOf(site), placeOf(site), { seed, spread }));
-  return { ...made, judgement: judgementOf(made.source, made.notices) };
+  const isGuessed = 'months' in site.weather && site.weather.months.guessed === true;
+  const judgement = judgementOf(made.source, isGuessed ? [guessedNotice, ...made.notices] : made.notices);
+  const line =
+    judgement.verdict === 'good' ? `${made.source}: as good as the twelve means it is made from` : judgement.line;
+  return { ...made, notices: judgement.notices, judgement: { ...judgement, line } };
 }
+
+const guessedNotice: Notice = {
+  code: 'guessed-means',
+  level: 'warning',
+  text: 'nobody has looked up the twelve means: decide nothing on them, and put in a weather file or the means of a station nearby',
+};
 
 /**
  * What a spread of the months comes to in years made from the site's monthly means.

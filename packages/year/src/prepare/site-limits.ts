@@ -46,6 +46,7 @@ export function limitsUnder(site: Site, weather: WeatherYear, bank: Bank, prepar
     absorptionHotV: bank.setVoltage(stages.absorption, hottestDayMeanC(weather.airC)),
     absorptionV: bank.setVoltage(stages.absorption, 25),
     recordLowC: Math.min(site.place.recordLow ?? Infinity, lowestC),
+    recordIsUnknown: site.place.recordLow === undefined,
     hotCellC: windCellC(
       weather.airC.reduce((most, airC) => Math.max(most, airC), -Infinity),
       strongSunWm2,
@@ -63,7 +64,10 @@ export function limitsUnder(site: Site, weather: WeatherYear, bank: Bank, prepar
   });
 }
 
-type PlaceAndBank = Pick<LimitsInput, 'bankV' | 'absorptionHotV' | 'absorptionV' | 'recordLowC' | 'hotCellC'>;
+type PlaceAndBank = Pick<
+  LimitsInput,
+  'bankV' | 'absorptionHotV' | 'absorptionV' | 'recordLowC' | 'recordIsUnknown' | 'hotCellC'
+>;
 
 /** Mean air temperature of the warmest day: about what a bank out of the sun has when cells are hottest. */
 function hottestDayMeanC(airC: Float64Array): number {
