@@ -37,6 +37,33 @@ const run = (cwd: string, ...args: string[]) =>
 const site = 'examples/site.yaml';
 const weather = 'data-demo/kettle-pond.csv';
 
+test('a table of weather is not written over the weather of the site it was read by', () => {
+  const own = place('weather-of-site');
+  const before = readFileSync(join(own, weather), 'utf8');
+  const { status, stderr } = run(own, 'weather', site, '--site', '--table', weather);
+  expect(status).toBe(2);
+  expect(stderr).toContain('is one of the files this run reads');
+  expect(readFileSync(join(own, weather), 'utf8')).toBe(before);
+});
+
+test('an answer of no stays one when nobody reads it to the end, and wrong input when nobody reads the message', () => {
+  const own = place('closed-pipe');
+  const text = readFileSync(join(own, site), 'utf8');
+  writeFileSync(join(own, site), text.replace('maxVoltage: 150 V', 'maxVoltage: 50 V'));
+  const script = (command: string) =>
+    spawnSync('bash', ['-c', `${process.execPath} ${program} ${command}; exit \${PIPESTATUS[0]}`], { cwd: own }).status;
+  expect(script(`check ${site} | true`)).toBe(1);
+  expect(script('no-such-command 2>&-')).toBe(2);
+});
+
+test('wrong units are told before a sweep is run', () => {
+  const own = place('sweep-units');
+  const { status, stderr } = run(own, 'sweep', site, '--units', 'imperial', '--out', 'rows.csv');
+  expect(status).toBe(2);
+  expect(stderr).toContain('imperial');
+  expect(existsSync(join(own, 'rows.csv'))).toBe(false);
+});
+
 test('no name leads to a file that is read: neither a symbolic nor a hard link', () => {
   const own = place('links');
   symlinkSync(join(own, site), join(own, 'site-link.csv'));

@@ -4,9 +4,10 @@ import { reportFailure } from './failure.js';
 import { printError } from './output/print.js';
 import { createProgram } from './program.js';
 
-// Whoever reads the output may stop reading, as `head` does: that is no fault.
+// Whoever reads the output may stop reading, as `head` does: that is no fault, and the answer stays what it was.
+process.stderr.on('error', () => process.exit());
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code === 'EPIPE') process.exit(exitCodes.done);
+  if (error.code === 'EPIPE') process.exit();
   printError(`the results cannot be written to the standard output: ${error.message}\n`);
   process.exit(exitCodes.fault);
 });

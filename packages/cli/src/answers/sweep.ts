@@ -52,6 +52,8 @@ export async function answerSweep(files: string[], options: SweepOptions): Promi
 
 async function sweep(files: readonly string[], options: SweepOptions): Promise<void> {
   const [file] = files;
+  // Told before anything is run, and not after a thousand designs.
+  unitsOption(options.units, 'metric');
   if (file === undefined || files.length > 1) {
     throw new InputError(`sweep ${files.join(' ')}: expected one site file; to put parts together add --join FILE`);
   }

@@ -1,6 +1,6 @@
 import { basename, resolve } from 'node:path';
 import { weatherText, weatherYearsText } from '@wintergap/report';
-import { acceptingWeather, loadSite, type NamedFile, type Site, weatherYearsOf } from '@wintergap/site';
+import { acceptingWeather, inputFiles, loadSite, type NamedFile, type Site, weatherYearsOf } from '@wintergap/site';
 import {
   examineWeather,
   type ReadSettings,
@@ -42,24 +42,27 @@ export function answerWeather(files: string[], options: WeatherOptions): void {
 }
 
 function reportYear(file: string, path: string, place: WeatherPlace, options: WeatherOptions): void {
-  const { weather, site } = options.make
+  const units = unitsOption(options.units, 'metric');
+  const { weather, site, inputs } = options.make
     ? madeWeather(file)
     : options.site
       ? weatherOfSite(file)
-      : { weather: readWeatherFile(path, settingsOf(place, options)), site: place };
+      : {
+          weather: readWeatherFile(path, settingsOf(place, options)),
+          site: place,
+          inputs: new Set([resolve(path)]),
+        };
   const report = examineWeather(weather, site);
-  if (options.table) writeWhole(options.table, writeTable(weather), new Set([resolve(path)]));
-  if (options.json) print(`${JSON.stringify(report, null, 2)}\n`);
-  else print(`${weatherText(report, unitsOption(options.units, 'metric'))}\n`);
+  if (options.table) writeWhole(options.table, writeTable(weather), inputs);
+  print(`${options.json ? JSON.stringify(report, null, 2) : weatherText(report, units)}\n`);
   if (report.verdict === 'rejected') process.exitCode = exitCodes.no;
 }
 
 function reportYears(named: readonly NamedFile[], site: WeatherPlace, options: WeatherOptions): void {
   if (options.table) throw new InputError('--table: expected one weather year, found several');
+  const units = unitsOption(options.units, 'metric');
   const years = named.map((file) => lineOf(file, site, options));
-  print(
-    `${options.json ? JSON.stringify({ years }, null, 2) : weatherYearsText(years, unitsOption(options.units, 'metric'))}\n`,
-  );
+  print(`${options.json ? JSON.stringify({ years }, null, 2) : weatherYearsText(years, units)}\n`);
   if (years.some(({ verdict }) => verdict === 'rejected')) process.exitCode = exitCodes.no;
 }
 
@@ -97,22 +100,25 @@ function placeOptions(options: WeatherOptions): WeatherPlace {
 interface WeatherAtSite {
   weather: WeatherYear;
   site: WeatherPlace;
+  /** Files that were read: no table is written over them. */
+  inputs: ReadonlySet<string>;
 }
 
 /** The weather that a site file names, its clock mended as it says; judged here, so rejected weather is no error. */
 function weatherOfSite(file: string): WeatherAtSite {
-  const { base } = acceptingWeather(loadSite(file));
-  return { weather: siteWeather(base), site: sitePlace(base) };
+  const site = acceptingWeather(loadSite(file));
+  return { weather: siteWeather(site.base), site: sitePlace(site.base), inputs: inputFiles(site) };
 }
 
 function madeWeather(file: string): WeatherAtSite {
-  const { base } = loadSite(file);
+  const site = loadSite(file);
+  const { base } = site;
   if (!isMonthly(base)) {
     throw new InputError(
       `${file}: weather is a file, not monthly means; expected weather: { months: { irradiation: [...], air: [...] } }`,
     );
   }
-  return { weather: siteWeather(base), site: {} };
+  return { weather: siteWeather(base), site: {}, inputs: inputFiles(site) };
 }
 
 const isMonthly = ({ weather }: Site): boolean => 'months' in weather;

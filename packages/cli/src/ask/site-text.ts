@@ -39,7 +39,7 @@ ${bankLines(bank, shown)}
 
 ${inverter}# ${Math.round(dailyWh(answers))} Wh a day of typical loads.
 loads:
-${loads.map((load) => `  - { name: ${load.name}, ${inUnits(load.keys, shown)}, bus: ${load.bus} }   # ${Math.round(load.whADay)} Wh a day`).join('\n')}
+${loads.map((load) => `  - { name: ${nameText(load.name)}, ${inUnits(load.keys, shown)}, bus: ${load.bus} }   # ${Math.round(load.whADay)} Wh a day`).join('\n')}
 
 ${engineLines(answers, shown)}
 # Other designs, side by side: wintergap compare FILE
@@ -47,6 +47,10 @@ variants:
 ${variantLines(answers)}
 `;
 }
+
+/** A name as YAML reads it: in quotes where it would be taken for something else. */
+const nameText = (name: string): string =>
+  /^[a-z][\w ]*$/i.test(name) && !/^(true|false|null|yes|no|on|off|y|n)$/i.test(name) ? name : JSON.stringify(name);
 
 type Shown = (value: number, dimension: Dimension, digits?: number) => string;
 

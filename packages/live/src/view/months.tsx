@@ -39,7 +39,7 @@ export function Months({ view, file, differs }: { view: YearView; file: YearView
         <figure class="energy">
           <figcaption>
             Energy, kWh
-            <Key hasEngine={view.design.generator !== null} />
+            <Key hasEngine={view.design.generator !== undefined} />
           </figcaption>
           <DrawnChart chart={() => energyChart(energy, true)} of={[energy]} />
         </figure>

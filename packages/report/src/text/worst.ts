@@ -37,6 +37,9 @@ const needText = ({ engineHours, darkKWh }: SpellNeed, hasEngine: boolean): stri
 
 function enoughText({ enough, loads }: LeaveOff, hasEngine: boolean): string {
   const rest = hasEngine ? 'the engine rests' : 'nothing stays dark';
+  if (enough && enough.length > 1 && enough.length === loads.length) {
+    return `only with all loads left off ${hasEngine ? 'does the engine rest' : 'does nothing stay dark'}`;
+  }
   if (enough) return `without ${enough.join(', ')} ${rest}`;
   const last = loads.at(-1)?.withAllBefore;
   return last ? `even with all below left off ${needText(last, hasEngine)}` : 'there is no load to leave off';

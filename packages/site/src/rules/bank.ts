@@ -40,7 +40,7 @@ export function checkBank(bank: WrittenBank, context: z.RefinementCtx): void {
   if (tailCurrent !== undefined && tailCurrent > mostTailRate * capacity) {
     report(
       ['tailCurrent'],
-      `found ${tailCurrent} A, expected 0 A to ${plain(mostTailRate * capacity)} A, ${mostTailRate * 100} % of ${capacity} Ah an hour; usual is ${plain(chemistryDefaults[bank.chemistry].tailRate * capacity)} A`,
+      `found ${tailCurrent} A, expected 0 A to ${plain(mostTailRate * capacity)} A, ${plain(mostTailRate * 100)} % of ${capacity} Ah an hour; usual is ${plain(chemistryDefaults[bank.chemistry].tailRate * capacity)} A`,
     );
   }
   if (otherLabel)

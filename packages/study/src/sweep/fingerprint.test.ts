@@ -17,10 +17,24 @@ const content = {
 /** A site of this content in a folder of its own, with the files that it names beside it. */
 function siteIn(name: string, of: object = content, files: Record<string, string> = {}): SiteFile {
   mkdirSync(join(folder, name), { recursive: true });
-  for (const [file, text] of Object.entries({ 'weather.csv': 'cold', 'load.csv': 'much', ...files })) {
+  for (const [file, text] of Object.entries({
+    'weather.csv': 'cold',
+    'later.csv': 'cold too',
+    'load.csv': 'much',
+    ...files,
+  })) {
     writeFileSync(join(folder, name, file), text);
   }
-  return { file: join(folder, name, 'site.yaml'), document: { content: of } } as unknown as SiteFile;
+  const named = (file: string) => ({ written: file, path: join(folder, name, file) });
+  return {
+    file: join(folder, name, 'site.yaml'),
+    base: {
+      weather: { file: named('weather.csv'), otherYears: [named('later.csv')] },
+      measuredLoad: { file: named('load.csv') },
+    },
+    variants: new Map(),
+    document: { content: of, lists: { paths: [] } },
+  } as unknown as SiteFile;
 }
 const whole = () => sweepFingerprint(siteIn('here'));
 
@@ -37,6 +51,12 @@ test('a changed value, changed weather and a changed file deep in a list make an
   ];
   const fingerprints = other.map((site) => sweepFingerprint(site));
   expect(new Set([whole(), ...fingerprints]).size).toBe(4);
+});
+
+test('years that a pattern leads to count, though the site file names none of them', () => {
+  const changed = siteIn('d', { ...content, weather: { years: '*.csv' } }, { 'later.csv': 'warmer' });
+  const same = siteIn('e', { ...content, weather: { years: '*.csv' } });
+  expect(sweepFingerprint(changed)).not.toBe(sweepFingerprint(same));
 });
 
 test('common years and their seed count, and so does that there are none', () => {
