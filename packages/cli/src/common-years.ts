@@ -41,7 +41,8 @@ export async function commonYearsOf(
   const progress = countProgress('years');
   try {
     const sites = designs.map(({ name, result }) => ({ name, site: result.site }));
-    return commonAnswer(await runUntilClear(sites, { ...wish, prepared, begun, onYear: progress.reached }), leftOut);
+    const run = await runUntilClear(sites, { ...wish, prepared, begun, onYear: progress.reached }, leftOut);
+    return commonAnswer(run, leftOut);
   } finally {
     progress.stop();
   }

@@ -13,5 +13,5 @@ export { spellNotes, spellTable } from './text/worst.js';
 export { headline } from './text/year.js';
 export { hoursDifferenceInWords, yearsInWords } from './words/common-words.js';
 export { figure, percent } from './words/figures.js';
-export { inVolumeUnit, temperatureText, volumeText, volumeUnit } from './words/shown-units.js';
+export { inShownUnits, inVolumeUnit, temperatureText, volumeText, volumeUnit } from './words/shown-units.js';
 export { throttlingWhen } from './words/throttling-when.js';

@@ -1,4 +1,4 @@
-import { headline, type MonthlyEnergy, monthlyEnergy } from '@wintergap/report/in-page';
+import { headline, inShownUnits, type MonthlyEnergy, monthlyEnergy } from '@wintergap/report/in-page';
 import { type Contract, contractOf, type Ledger } from '@wintergap/tally';
 import { exceededLimits, saidOfLimit, type WorstSpell, worstSpell, type YearResult } from '@wintergap/year';
 import { type DesignValues, designValues } from '../design/controls-of.js';
@@ -55,7 +55,7 @@ export function yearView(result: YearResult, { units }: HandOver): YearView {
     design: designValues(site),
     summary: contractOf(summary),
     sentences: headline(result, units).replaceAll('\n', ' '),
-    exceeded: exceededLimits(limits).map(saidOfLimit),
+    exceeded: exceededLimits(limits).map((limit) => inShownUnits(saidOfLimit(limit), units)),
     floor: plant.bank.floor,
     hours: Object.fromEntries(hourColumns.map((name) => [name, ledger[name].slice()])) as unknown as HourColumns,
     energy: monthlyEnergy(ledger),

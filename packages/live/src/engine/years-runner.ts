@@ -138,7 +138,7 @@ export function createYearsRunner(handOver: HandOver): Settle {
         toldAt = now;
       }
     };
-    if (shared.grows) await untilClear({ reach, soFar }, shared.count);
+    if (shared.grows) await untilClear({ reach, soFar }, shared.count, leftOut);
     else await reach(shared.count);
     tell(answerOf(reached, true));
   };

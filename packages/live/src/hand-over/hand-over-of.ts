@@ -2,7 +2,7 @@ import { basename } from 'node:path';
 import { readInputText } from '@wintergap/ground';
 import type { UnitSystem } from '@wintergap/quantity';
 import { readCosts } from '@wintergap/seasonal';
-import { designOf, partsWrittenOut, type Site, type SiteFile, writtenDesign } from '@wintergap/site';
+import { designOf, locate, partsWrittenOut, type Site, SiteError, type SiteFile, writtenDesign } from '@wintergap/site';
 import type { CommonYearsWish } from '@wintergap/study';
 import { measuredLoadOf, PreparedCache, siteWeatherYears } from '@wintergap/year';
 import type { Change } from '../design/change.js';
@@ -20,7 +20,13 @@ export interface PageWish extends CommonYearsWish {
  * @throws SiteError or WeatherError for what cannot be used
  */
 export function handOverOf(site: SiteFile, { variant, units, ...wish }: PageWish): HandOver {
-  designOf(site, variant);
+  if (variant !== undefined && !sharesYears(site.base, designOf(site, variant))) {
+    const message =
+      'stands under other weather, at another place or beside another measured load than the base design: one page has one weather. Make a site file of it';
+    throw new SiteError(site.file, [
+      { ...locate(site.document, ['variants', variant]), path: `variants.${variant}`, message },
+    ]);
+  }
   const prepared = new PreparedCache();
   const { base, document, variants } = site;
   const changes = (document.content.variants ?? {}) as Record<string, Change>;

@@ -1,3 +1,4 @@
+import { inShownUnits } from '@wintergap/report/in-page';
 import type { VNode } from 'preact';
 import { Answer } from './answer.js';
 import { Chain } from './chain.js';
@@ -61,7 +62,7 @@ export function App({ session, state }: OfPage): VNode {
               <h2 id="cautions-head">To know before</h2>
               <ul class="cautions">
                 {cautions.map(({ code, text }) => (
-                  <li key={code}>{text}</li>
+                  <li key={code}>{inShownUnits(text, units)}</li>
                 ))}
               </ul>
             </section>

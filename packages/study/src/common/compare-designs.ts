@@ -16,11 +16,8 @@ export const designsOf = ({ base, variants }: SiteFile): NamedSite[] =>
  * @throws SiteError or WeatherError for input that cannot be used, OutOfRangeError for numbers out of range
  */
 export async function compareDesigns(designs: readonly NamedSite[], wish: CommonWish = {}): Promise<CommonAnswer> {
-  const run = await runUntilClear(designs, wish);
   const prepared = wish.prepared ?? new PreparedCache();
   const overLimits = designs.filter(({ site }) => exceededLimits(siteLimits(site, prepared)).length > 0);
-  return commonAnswer(
-    run,
-    overLimits.map(({ name }) => name),
-  );
+  const leftOut = overLimits.map(({ name }) => name);
+  return commonAnswer(await runUntilClear(designs, wish, leftOut), leftOut);
 }

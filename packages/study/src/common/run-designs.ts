@@ -18,9 +18,14 @@ export async function runDesigns(designs: readonly NamedSite[], wish: CommonWish
  * Runs designs through common years until the best of them is told from the others, or as far as `mostCommonYears`; no
  * further than asked where a number of years is, or where the site has real years only.
  *
+ * @param leftOut names of designs that are only shown, as `commonAnswer` takes them
  * @throws SiteError or WeatherError for input that cannot be used, OutOfRangeError for numbers out of range
  */
-export async function runUntilClear(designs: readonly NamedSite[], wish: CommonWish = {}): Promise<CommonRun> {
+export async function runUntilClear(
+  designs: readonly NamedSite[],
+  wish: CommonWish = {},
+  leftOut: readonly string[] = [],
+): Promise<CommonRun> {
   if (!mayGrow(designs, wish)) return runDesigns(designs, wish);
-  return untilClear(createCommonRun(designs, longest(wish)), commonWeather(designs[0]!.site, wish).years);
+  return untilClear(createCommonRun(designs, longest(wish)), commonWeather(designs[0]!.site, wish).years, leftOut);
 }

@@ -56,3 +56,13 @@ test('one design alone is never in doubt', async () => {
   await untilClear(run, 5);
   expect(run.asked).toEqual([5]);
 });
+
+// The third design must not be built, and is far the best: the doubt is between the other two.
+test('a design that is only shown neither ends the doubt between the others nor makes one', async () => {
+  const doubt = growing(steady, erratic, () => 1);
+  await untilClear(doubt, 25, ['2']);
+  expect(doubt.asked).toEqual([25, 50, 100]);
+  const clear = growing(steady, () => 70, erratic);
+  await untilClear(clear, 25, ['2']);
+  expect(clear.asked).toEqual([25]);
+});

@@ -15,14 +15,17 @@ export interface Growing<Run extends { designs: readonly DesignYears[] }> {
  * Runs designs until the best of them is told from the others, or as far as `mostCommonYears`.
  *
  * @param count years to begin with; doubled while they leave the best in doubt
+ * @param leftOut names of designs that are only shown: which of them would be best is no question
  */
 export async function untilClear<Run extends { designs: readonly DesignYears[] }>(
   run: Growing<Run>,
   count: number,
+  leftOut: readonly string[] = [],
 ): Promise<Run> {
   for (let years = count; ; years *= 2) {
     await run.reach(Math.min(years, mostCommonYears));
     const soFar = run.soFar();
-    if (years >= mostCommonYears || !moreYearsCouldTell(soFar.designs)) return soFar;
+    const ranked = soFar.designs.filter(({ name }) => !leftOut.includes(name));
+    if (years >= mostCommonYears || !moreYearsCouldTell(ranked)) return soFar;
   }
 }
