@@ -56,6 +56,19 @@ test('an answer of no stays one when nobody reads it to the end, and wrong input
   expect(script('no-such-command 2>&-')).toBe(2);
 });
 
+test('two answers at once are refused and none is dropped in silence', () => {
+  const own = place('two-answers');
+  for (const two of [
+    ['--day', '12-21', '--json'],
+    ['--worst', '--losses'],
+    ['--worst', '--day', '12-21'],
+  ]) {
+    const { status, stdout, stderr } = run(own, 'year', site, '--years', '1', ...two);
+    expect([status, stdout]).toEqual([2, '']);
+    expect(stderr).toContain('expected one of them');
+  }
+});
+
 test('wrong units are told before a sweep is run', () => {
   const own = place('sweep-units');
   const { status, stderr } = run(own, 'sweep', site, '--units', 'imperial', '--out', 'rows.csv');

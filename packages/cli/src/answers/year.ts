@@ -57,6 +57,7 @@ export async function answerYear(site: SiteFile, options: YearOptions): Promise<
   const aged = options.age === undefined ? design : agedDesign(site, options.age, options.variant);
   const units = unitsOption(options.units, design.units);
   const day = options.day === undefined ? null : dayOption(options.day);
+  refuseTogether(options);
   const { csv, html, monthsCsv: months, calendar } = options;
   checkOutputs({ '--csv': csv, '--html': html, '--months-csv': months, '--calendar': calendar }, inputFiles(site));
   const spellDays = daysOption(options);
@@ -131,6 +132,14 @@ function agedDesign(site: SiteFile, years: string, variant: string | undefined) 
     throw new InputError(`--age ${years}: expected the bank's age in years, 0 to 60`);
   }
   return changedDesign(site, { 'bank.age': `${Number(years)} years` }, variant);
+}
+
+/** Each of these is an answer of its own. */
+function refuseTogether({ day, worst, losses, json }: YearOptions): void {
+  const asked = [day !== undefined && '--day', worst && '--worst', losses && '--losses'].filter((one) => one);
+  if (asked.length > 1) throw new InputError(`${asked.join(' and ')}: expected one of them`);
+  if (day !== undefined && json)
+    throw new InputError('--day and --json: expected one of them; --csv writes every hour');
 }
 
 function daysOption({ worst, days }: YearOptions): number {
