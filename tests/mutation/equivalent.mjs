@@ -938,4 +938,32 @@ export const equivalent = [
       because: 'only passes over hours that change nothing: no electrolyte freezes above 0 degC',
     })),
   ),
+  ...inFile('year/src/facts/refused-charge', {
+    line: '() => false,',
+    to: '() => undefined',
+    because: 'asked as a condition, nothing is as good as false',
+  }),
+  ...inFile(
+    'year/src/facts/dark-season',
+    {
+      line: 'const daysOfMonth = (month: number) => (monthStartHour[month + 1]! - monthStartHour[month]!) / 24;',
+      to: '(monthStartHour[month + 1]! - monthStartHour[month]!) * 24',
+      because: 'months are held against one another: in hours or in days is the same',
+    },
+    {
+      line: 'const restBefore = (i: number) => (sorted[i]! - sorted.at(i - 1)! + 12) % 12;',
+      to: 'sorted[i]! - sorted.at(i - 1)! - 12',
+      because: 'all rests are less by twelve, and the longest of them is the same',
+    },
+    {
+      line: 'for (let i = 1; i < sorted.length; i++) if (restBefore(i) > restBefore(first)) first = i;',
+      to: 'i <= sorted.length',
+      because: nothingThere,
+    },
+  ),
+  ...inFile('year/src/facts/array-losses', {
+    line: 'for (let h = 0; h < hoursPerYear; h++) {',
+    to: 'h <= hoursPerYear',
+    because: beyondTheEnd,
+  }),
 ];

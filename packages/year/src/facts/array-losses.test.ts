@@ -96,15 +96,24 @@ test('what the voltage within the hour takes is that of arrays whose offer follo
     { name: 'west', 'voltage in the hour': 5, rest: 95 },
   ]);
   const curved = [arrayOf('east', [300, 0], 1000), arrayOf('west', [100, 0], 1000, [1, 1])];
-  expect(lossesOf(curved, { arrayAvailableWh: 380 })).toEqual([
-    { name: 'east', rest: 300 },
-    { name: 'west', 'voltage in the hour': 20, rest: 80 },
+  // The full bank refuses of 300 and 80 W, not of 100.
+  expect(lossesOf(curved, { arrayAvailableWh: 380, throttledWh: 38 })).toEqual([
+    { name: 'east', throttled: 30, rest: 270 },
+    { name: 'west', 'voltage in the hour': 20, throttled: 8, rest: 72 },
   ]);
   // 24 V x 1 A of the array's own current where the bank holds it: only that it follows is asked here.
   const grid = { lowestV: 20, stepV: 10, steps: 1, currentA: always(0), rowOf: new Int32Array(8760).fill(-1) };
   const held = arrayOf('west', [100, 0], 1000);
   const direct = [alike[0]!, { ...held, controller: { ...held.controller, grid: grid as never } }];
   expect(lossesOf(direct, { arrayAvailableWh: 380 })[1]).toMatchObject({ 'voltage in the hour': 20 });
+});
+
+test('what came within an hour whose mean voltage offers nothing is divided evenly', () => {
+  const arrays = [arrayOf('east', [0, 0], 1000), arrayOf('west', [0, 0], 1000)];
+  expect(lossesOf(arrays, { arrayAvailableWh: 10 })).toEqual([
+    { name: 'east', 'voltage in the hour': -5, rest: 5 },
+    { name: 'west', 'voltage in the hour': -5, rest: 5 },
+  ]);
 });
 
 test('a controller loses by its efficiency, and all while it sleeps', () => {

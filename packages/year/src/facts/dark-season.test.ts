@@ -44,6 +44,17 @@ test('of two months without sun the one with more load is darker, whichever come
   expect(darkSeasonOf(night, load(30, 40)).month).toBe(2);
 });
 
+test('a month of polar night in which nobody is there is not dark', () => {
+  const [, ...others] = north;
+  const away = daysInMonth.map((days, m) => (m === 0 ? 0 : days));
+  expect(darkSeasonOf([0, ...others], away)).toEqual({ month: 12, months: [11, 12, 2] });
+});
+
+test('months that lie evenly apart begin with the first of the year', () => {
+  const dull = daysInMonth.map((_, m) => (m % 4 === 0 ? 10 : 100));
+  expect(darkSeasonOf(dull, daysInMonth).months).toEqual([1, 5, 9]);
+});
+
 test('AC and DC load count alike', () => {
   const ghiWm2 = always(100);
   const inMarch = (w: number) => always(50).map((base, h) => (h >= 1416 && h < 2160 ? w : base));
