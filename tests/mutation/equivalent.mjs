@@ -966,4 +966,26 @@ export const equivalent = [
     to: 'h <= hoursPerYear',
     because: beyondTheEnd,
   }),
+  ...inFile('battery/src/lead-acid/tables', {
+    line: 'return share > 0 ? (stateNodes - 1) * (1 - Math.sqrt(share)) : stateNodes - 1;',
+    to: 'share >= 0',
+    because: meet,
+  }),
+  ...inFile(
+    'battery/src/lead-acid/charge',
+    {
+      line: 'if (2.16 - 0.16 * y + plainDropV + steepDropV / y ** 1.2 > gassingV) low = y;',
+      to: '2.16 - 0.16 * y + plainDropV + steepDropV / y ** 1.2 >= gassingV',
+      because: exact,
+    },
+    {
+      line: 'if (v > at.gassingV && at.fullV > at.gassingV) {',
+      because: 'only spares a logarithm: before gassing no time has passed, and a full cell below it bounds both ways',
+    },
+  ),
+  ...inFile('battery/src/lead-acid/full-cell', {
+    line: 'if (rate >= tenHourRate) return finalCellV(rate, tempC);',
+    to: 'rate > tenHourRate',
+    because: meet,
+  }),
 ];

@@ -3,6 +3,8 @@ import { createBank } from '../create-bank.js';
 import { chargeCellV, overcharge } from './charge.js';
 import { discharge, dischargeCellV } from './discharge.js';
 import { ventedFullCell } from './full-cell.js';
+import { powerNodes, stateNodes } from './grid.js';
+import { chargePosition, dischargePosition, powerPosition } from './tables.js';
 
 const flooded = { resistanceFactor: 1, efficiencyFactor: 1, full: ventedFullCell };
 const cell = createBank({ chemistry: 'flooded-lead-acid', voltageV: 2, capacityAh: 100, atRateH: 10 });
@@ -44,4 +46,15 @@ test('table acceptance agrees with the largest current found on the equations by
       expect(Math.abs(cell.acceptanceAmps(s, tempC, 0) / (100 * low) - 1)).toBeLessThan(s > 0.97 ? 0.2 : 0.04);
     }
   }
+});
+
+// Charge tables are even in the root of the depth, discharge tables in the depth, power axes in the root of the power.
+test('the axes of the tables run from one end to the other, and a charge above full stands at full', () => {
+  const last = stateNodes - 1;
+  expect([1, 0.25, 0, -1e-9].map(chargePosition)).toEqual([0, last / 2, last, last]);
+  expect([1, 0.25, 0].map(dischargePosition)).toEqual([0, 0.75 * last, last]);
+  // Up to 2.5 W for each ampere-hour and cell.
+  expect(powerPosition(0)).toBe(0);
+  expect(powerPosition(2.5)).toBeCloseTo(powerNodes - 1, 9);
+  expect(powerPosition(2.5 / 4)).toBeCloseTo((powerNodes - 1) / 2, 9);
 });
