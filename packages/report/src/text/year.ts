@@ -4,7 +4,7 @@ import { takenAs } from '@wintergap/site';
 import type { CommonAnswer, CommonFigures } from '@wintergap/study';
 import { yearSum } from '@wintergap/tally';
 import { bankFacts, exceededLimits, saidOfLimit, type YearResult } from '@wintergap/year';
-import { usualAndBad, yearsInWords } from '../words/common-words.js';
+import { usualAndBad, usualBadAndWorstDark, yearsInWords } from '../words/common-words.js';
 import { darkText } from '../words/dark-text.js';
 import { energyText, monthEnergyScale } from '../words/energy-scale.js';
 import { count, dateText, figure, percent, wrap } from '../words/figures.js';
@@ -58,14 +58,16 @@ export function headline(result: YearResult, units: UnitSystem, common?: CommonA
         ? 'The charger never throttles for a full bank.'
         : `The charger throttles for a full bank on single days only: ${thrown}.`
       : `The bank is ${refused.bank} and the charger throttles ${throttlingWhen(throttle)}: ${thrown}.`;
-  const dark = load.darkKWh === 0 ? 'No load stays dark.' : `${darkText(load)}.`;
+  // Without an engine the first sentence has it.
+  const dark = !result.site.generator ? '' : load.darkKWh === 0 ? 'No load stays dark.' : `${darkText(load)}.`;
   const trust = weatherLine(result.weather.judgement ?? null);
   const sentences = [stopText(result, units), engine, throttling, dark].filter((sentence) => sentence !== '');
   return [...(trust === '' ? [] : [trust]), ...sentences.map((sentence) => wrap(sentence))].join('\n');
 }
 
-function engineSentence({ summary, site }: YearResult, units: UnitSystem, common: CommonAnswer | undefined): string {
-  if (!site.generator) return `${site.name} has no generator.`;
+function engineSentence(result: YearResult, units: UnitSystem, common: CommonAnswer | undefined): string {
+  const { summary, site } = result;
+  if (!site.generator) return darkSentence(result, common);
   const { generator } = summary;
   const fuel = volumeText(generator.fuelLitres, units);
   const cost =
@@ -83,6 +85,24 @@ function engineSentence({ summary, site }: YearResult, units: UnitSystem, common
   return `${site.name}: the generator runs ${usualAndBad(own)} (${yearsInWords(common.weather)}); in the year of the file ${thisYear}.${outsideInWords(generator.hours, own)}`;
 }
 
+/** Of a place without an engine: how much load stays dark, in the common years and in the file's. */
+function darkSentence(result: YearResult, common: CommonAnswer | undefined): string {
+  const { name } = result.site;
+  const { load } = result.summary;
+  const share = load.darkKWh / (monthFigures(result).year.loadKWh || 1);
+  const ofFile =
+    load.darkKWh === 0 ? 'no load stays dark' : `${inSentence(darkText(load))}, ${percent(share)} of the load`;
+  const own = common?.designs[0];
+  if (!common || !own || common.weather.count < 2) return `${name}: ${ofFile}; there is no generator.`;
+  const years = yearsInWords(common.weather);
+  if (own.ranked.darkKWh.worst === 0 && load.darkKWh === 0) {
+    return `${name}: no load stays dark, in none of ${years} nor in the file's; there is no generator.`;
+  }
+  return `${name}: ${usualBadAndWorstDark(own)} (${years}); in the year of the file ${ofFile}. There is no generator.`;
+}
+
+const inSentence = (text: string) => `${text[0]!.toLowerCase()}${text.slice(1)}`;
+
 /** A sentence on a file's year that none of the common years is like. */
 function outsideInWords(fileHours: number, { hoursOfYears }: CommonFigures): string {
   const least = Math.min(...hoursOfYears);
@@ -97,6 +117,8 @@ function monthsTable(result: YearResult, units: UnitSystem): string {
   const scale = monthEnergyScale(largestEnergy(months));
   const orDash = (value: number, text: (value: number) => string = figure) => (value === 0 ? '-' : text(value));
   const energy = (kWh: number) => scale.textOf(kWh * 1000);
+  const dark = year.darkKWh > 0;
+  const engine = result.site.generator !== null && result.site.generator !== undefined;
   const row = (name: string, month: MonthFigures) => [
     name,
     figure(month.planeKWhPerM2, 0),
@@ -104,15 +126,33 @@ function monthsTable(result: YearResult, units: UnitSystem): string {
     energy(month.usedKWh),
     Number(energy(month.thrownKWh)) === 0 ? '-' : energy(month.thrownKWh),
     energy(month.loadKWh),
-    orDash(month.engineHours),
-    orDash(month.starts, (starts) => figure(starts, 0)),
-    orDash(inVolumeUnit(month.fuelLitres, units)),
+    ...(dark ? [Number(energy(month.darkKWh)) === 0 ? '-' : energy(month.darkKWh)] : []),
+    ...(engine
+      ? [
+          orDash(month.engineHours),
+          orDash(month.starts, (starts) => figure(starts, 0)),
+          orDash(inVolumeUnit(month.fuelLitres, units)),
+        ]
+      : []),
     percent(month.lowestCharge),
   ];
-  const head = ['', 'plane', 'array', 'used', 'thrown', 'load', 'engine', 'starts', 'fuel', 'lowest'];
   const { unit } = scale;
-  const unitRow = ['', 'kWh/m2', unit, unit, unit, unit, 'h', '', volumeUnit(units), 'charge'];
-  return plainTable(head, [unitRow, ...months.map((month, m) => row(monthNames[m]!, month)), row('Year', year)]);
+  const columns = (one: string[], ofDark: string, ofEngine: string[], last: string) => [
+    ...one,
+    ...(dark ? [ofDark] : []),
+    ...(engine ? ofEngine : []),
+    last,
+  ];
+  const head = columns(
+    ['', 'plane', 'array', 'used', 'thrown', 'load'],
+    'dark',
+    ['engine', 'starts', 'fuel'],
+    'lowest',
+  );
+  const unitRow = columns(['', 'kWh/m2', unit, unit, unit, unit], unit, ['h', '', volumeUnit(units)], 'charge');
+  const rows = [unitRow, ...months.map((month, m) => row(monthNames[m]!, month)), row('Year', year)];
+  // All eleven columns fit the page closer together.
+  return plainTable(head, rows, dark && engine ? 1 : 2);
 }
 
 function bankText(result: YearResult, units: UnitSystem): string {

@@ -1,4 +1,5 @@
 import type { CommonAnswer, CommonFigures, PairedDifference, SnowRange } from '@wintergap/study';
+import { darkKWhText } from './dark-text.js';
 import { count, figure } from './figures.js';
 
 // How what common years say is put in words: text pages and the HTML page take them from here.
@@ -39,6 +40,12 @@ export function yearsAgreeing({ mean, lessIn, equalIn, years }: PairedDifference
 /** `50 h in a usual year, one year in ten 71 h or more`. */
 export function usualAndBad({ ranked: { generatorHours } }: CommonFigures): string {
   return `${figure(generatorHours.usual.value)} h in a usual year, one year in ten ${figure(generatorHours.oneInTen.value)} h or more`;
+}
+
+/** `28 kWh of load stay dark in a usual year, one year in ten 51 kWh or more, 60 kWh in the worst`. */
+export function usualBadAndWorstDark({ ranked: { darkKWh } }: CommonFigures): string {
+  const { usual, oneInTen, worst } = darkKWh;
+  return `${darkKWhText(usual.value)} of load stay dark in a usual year, one year in ten ${darkKWhText(oneInTen.value)} or more, ${darkKWhText(worst)} in the worst`;
 }
 
 /**

@@ -151,11 +151,14 @@ function thermalRunawayText({ bank }: Plant, ledger: Ledger): string | null {
   return `the sealed bank is charged at ${hottestSealedC} degC or hotter in ${hoursText(hours)}: its gas recombines to heat, the heat raises the current, and cells can run away; lower the absorption voltage, compensate it by the bank's temperature, or let air through the cabinet`;
 }
 
-function seldomFullText({ bank }: Plant, ledger: Ledger): string | null {
+function seldomFullText({ bank, generator }: Plant, ledger: Ledger): string | null {
   if (!bank.traits.sulphates) return null;
   const { days, endDay } = longestSinceFull(ledger.daysSinceFull);
   if (days <= longWithoutFullDays) return null;
-  return `the bank is not charged full for ${days} days, until ${dateInWords(endDay)}: lead-acid cells sulphate; let the engine or the sun finish a charge every week or two`;
+  const remedy = generator
+    ? 'let the engine or the sun finish a charge every week or two'
+    : 'more array or less load in the dark months lets the sun finish a charge, or bring a charger every few weeks';
+  return `the bank is not charged full for ${days} days, until ${dateInWords(endDay)}: lead-acid cells sulphate; ${remedy}`;
 }
 
 const hoursText = (hours: number) => (hours === 1 ? '1 hour' : `${hours} hours`);

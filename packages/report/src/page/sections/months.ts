@@ -14,6 +14,7 @@ export function monthsSection(result: YearResult, units: UnitSystem): Markup {
   const scale = monthEnergyScale(largestEnergy(months));
   const orDash = (value: number, text: (value: number) => string = figure) => (value === 0 ? '–' : text(value));
   const energy = (kWh: number) => orDash(kWh, () => scale.textOf(kWh * 1000));
+  const dark = year.darkKWh > 0;
   const row = (name: string, month: MonthFigures) => [
     name,
     orDash(month.planeKWhPerM2, () => figure(month.planeKWhPerM2, 0)),
@@ -22,6 +23,7 @@ export function monthsSection(result: YearResult, units: UnitSystem): Markup {
     energy(month.thrownKWh),
     orDash(month.engineKWh, () => (scale.unit === 'Wh' ? energy(month.engineKWh) : figure(month.engineKWh))),
     energy(month.loadKWh),
+    ...(dark ? [energy(month.darkKWh)] : []),
     orDash(month.engineHours),
     orDash(month.starts, () => figure(month.starts, 0)),
     orDash(inVolumeUnit(month.fuelLitres, units)),
@@ -39,6 +41,7 @@ export function monthsSection(result: YearResult, units: UnitSystem): Markup {
       { head: 'Thrown away', unit },
       { head: 'Engine gave', unit },
       { head: 'Load', unit },
+      ...(dark ? [{ head: 'Dark', unit }] : []),
       { head: 'Engine', unit: 'h' },
       { head: 'Starts', unit: '' },
       { head: 'Fuel', unit: volumeUnit(units) },
