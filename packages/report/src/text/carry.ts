@@ -163,6 +163,8 @@ function technologyNote(tried: readonly NamedTechnology[], keeping: string, scal
 /** Names longer than this are cut, so that the table keeps to 80 columns. */
 const longestName = 38;
 
+const rivalsTitle = ({ asItIs }: CarryStudy) => (asItIs.site.generator ? 'Other ways, engine kept' : 'Other ways');
+
 function rivalsTable(study: CarryStudy, units: UnitSystem): string {
   const { rivals, asItIs, costs, asItIsCost, withStoreCost } = study;
   if (rivals.length === 0) return '';
@@ -184,7 +186,7 @@ function rivalsTable(study: CarryStudy, units: UnitSystem): string {
           ],
         ];
   const table = plainTable(
-    ['Other ways, engine kept', 'engine', 'saves', 'saves', 'dark', ...(priced ? ['cost over'] : [])],
+    [rivalsTitle(study), 'engine', 'saves', 'saves', 'dark', ...(priced ? ['cost over'] : [])],
     [
       ['', 'h', 'h', volumeUnit(units), 'kWh', ...(priced ? [`${costs?.years} years`] : [])],
       ['as it is', figure(generator.hours), '', '', dark(load.darkKWh), ...money(asItIsCost?.lifeCycle?.total)],

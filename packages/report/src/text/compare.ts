@@ -119,18 +119,23 @@ function totalsTable(designs: readonly NamedYear[], units: UnitSystem): string {
   return `In the year of the file\n${table}`;
 }
 
+/** Tables of engine hours say nothing where no design runs one. */
+const runsEngine = (designs: readonly NamedYear[]): boolean =>
+  designs.some(({ result }) => result.summary.generator.hours > 0);
+
 function engineMonths(designs: readonly NamedYear[]): string {
   const rows = designs.map(({ name, result }) => [
     name,
     ...result.summary.generator.months.map(({ hours }) => (hours === 0 ? '-' : figure(hours, 0))),
   ]);
-  return monthsTable('Engine hours by month', rows);
+  return runsEngine(designs) ? monthsTable('Engine hours by month', rows) : '';
 }
 
 const dayParts = [0, 4, 8, 12, 16, 20];
 
 /** When of the day the engine runs, and how long it rests between runs. */
 function engineTimesTable(designs: readonly NamedYear[]): string {
+  if (!runsEngine(designs)) return '';
   const rows = designs.map(({ name, result }) => {
     const times = engineTimes(result.ledger.generatorH);
     const cells = dayParts.map((from) => {

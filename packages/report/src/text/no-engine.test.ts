@@ -1,8 +1,11 @@
 import { changedDesign, loadSite } from '@wintergap/site';
+import { commonAnswer, yearFigures } from '@wintergap/study';
 import { simulateSite } from '@wintergap/year';
 import { expect, test } from 'vitest';
 import { answerAround } from '../common-answer.fixture.js';
 import { yearPage } from '../page/year-page.js';
+import { compareText } from './compare.js';
+import { commonRivalsText } from './parts/common-rivals.js';
 import { headline, yearText } from './year.js';
 
 const site = loadSite(new URL('../../../../examples/kettle-pond.yaml', import.meta.url).pathname);
@@ -34,4 +37,22 @@ test('no engine is asked to finish a charge where there is none', () => {
   const { cautions } = result.summary;
   for (const { text } of cautions) expect(text).not.toContain('let the engine');
   expect(cautions.map(({ code }) => code)).toContain('seldom-full');
+});
+
+test('designs without an engine are compared without tables of engine hours', () => {
+  const designs = [{ name: 'base', result }];
+  expect(compareText(designs, common, 'metric')).not.toContain('Engine hours');
+});
+
+// Two years of 30 and 40 kWh dark, 35 on the mean; the rival leaves 10 less in each.
+test('the rivals of a store are told by dark load where there is no engine', () => {
+  const of = (name: string, darkKWh: number[]) => ({
+    name,
+    years: darkKWh.map((kWh) => ({ ...yearFigures(result), darkKWh: kWh })),
+  });
+  const weather = { count: 2, kind: 'real', spread: null } as const;
+  const designs = [of('as it is', [30, 40]), of('more array', [20, 30])];
+  const text = oneLine(commonRivalsText({ common: commonAnswer({ weather, designs }), snow: null }));
+  expect(text).toContain('dark load against 35 kWh on the mean: "more array" saves most.');
+  expect(text).toContain('more array: 10 kWh less');
 });

@@ -17,13 +17,13 @@ export function yearsInWords({ count: years, kind }: CommonAnswer['weather']): s
 }
 
 /** `2.0 h less (1.6 to 2.4), in 23 of 25 years`, or that there is no difference. */
-export function hoursDifferenceInWords(difference: PairedDifference): string {
+export function hoursDifferenceInWords(difference: PairedDifference, unit = 'h'): string {
   const { mean, low, high, years, verdict } = difference;
   if (verdict === 'none') return `no difference that ${count(years, 'year')} can show`;
   const word = mean < 0 ? 'less' : 'more';
   const [near, far] = mean < 0 ? [high, low] : [low, high];
   const range = near === null || far === null ? '' : ` (${rangeInWords(near, far, mean)})`;
-  return `${figure(Math.abs(mean))} h ${word}${range}, ${yearsAgreeing(difference)}`;
+  return `${figure(Math.abs(mean))} ${unit} ${word}${range}, ${yearsAgreeing(difference)}`;
 }
 
 function rangeInWords(near: number, far: number, mean: number): string {
