@@ -21,9 +21,11 @@ export function whyText(reasons: readonly VariantReasons[], units: UnitSystem): 
 }
 
 function reasonText(reason: VariantReasons, units: UnitSystem): string {
-  const { generatorHours, fuelLitres, effects, energy } = reason;
+  const { generatorHours, fuelLitres, darkKWh, effects, energy } = reason;
   if (energy.months.length === 0) return 'neither runs the engine.';
-  if (Math.abs(generatorHours) < 0.05 && Math.abs(fuelLitres) < 0.05) return 'no difference.';
+  if (Math.abs(generatorHours) < 0.05 && Math.abs(fuelLitres) < 0.05) {
+    return Math.abs(darkKWh) < 0.05 ? 'no difference.' : `${signed(darkKWh)} kWh of dark load. ${energyText(energy)}`;
+  }
   const fuel = `${fuelLitres < 0 ? '-' : '+'}${formatQuantity(Math.abs(fuelLitres), 'volume', units, 2)}`;
   const named = effects.filter(({ generatorHours: hours }) => Math.abs(hours) >= worthNamingH);
   const rest = named.reduce((left, part) => left - part.generatorHours, generatorHours);

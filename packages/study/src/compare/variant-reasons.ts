@@ -10,6 +10,8 @@ export interface VariantReasons {
   variant: string;
   generatorHours: number;
   fuelLitres: number;
+  /** Load that stays dark. */
+  darkKWh: number;
   /**
    * The part of the difference that is gone once an effect is left out of both designs, and how much more energy it
    * takes from the variant in the lean months; largest first.
@@ -71,6 +73,7 @@ export function variantReasons(
     return {
       variant: name,
       ...total,
+      darkKWh: result.summary.load.darkKWh - base.result.summary.load.darkKWh,
       effects: reasons.sort((one, other) => Math.abs(other.generatorHours) - Math.abs(one.generatorHours)),
       restHours: reasons.reduce((rest, part) => rest - part.generatorHours, total.generatorHours),
       energy: energyReasons(base.result, result, months),
