@@ -1,6 +1,6 @@
 import { mountText } from '@wintergap/report';
 import { readCosts } from '@wintergap/seasonal';
-import { loadSite } from '@wintergap/site';
+import { changedDesign, loadSite } from '@wintergap/site';
 import { type MountStudy, mountStudy } from '@wintergap/study';
 import { beforeAll, expect, test } from 'vitest';
 import { mountWays } from '../packages/study/src/mount/mount-designs.js';
@@ -61,4 +61,15 @@ test('south of the equator planes face north', () => {
 
 test('an array that is not there is refused by name', async () => {
   await expect(mountStudy(site.base, 'roof', null)).rejects.toThrow('no array is called "roof"; there are garden pole');
+});
+
+// Six modules of 39.9 V in series are 239 V at 25 degC, more than the controller's 150 V.
+test('a mount for modules that exceed a limit is not praised, nor more of them', async () => {
+  const weak = changedDesign(site, { 'arrays.0.inSeries': 6 });
+  const over = await mountStudy(weak, undefined, null, { years: 1, workers: 1 });
+  expect(over.answer.leaders).toEqual([]);
+  expect(over.moreFixed).toBeNull();
+  const text = mountText(over).replace(/\s+/g, ' ');
+  expect(text).toContain('none is recommended');
+  expect(text).not.toContain('Best, beyond chance');
 });

@@ -1,8 +1,15 @@
-import { checkText, compareText, headline, problemsFound } from '@wintergap/report';
+import { checkText, compareText, headline, problemsFound, withStop } from '@wintergap/report';
 import { changedDesign } from '@wintergap/site';
 import { commonAnswer, runDesigns } from '@wintergap/study';
 import { examineWeather } from '@wintergap/weather';
-import { exceededLimits, PreparedCache, simulateSite, siteLimits } from '@wintergap/year';
+import {
+  exceededLimits,
+  limitCautions,
+  PreparedCache,
+  simulateSite,
+  siteLimits,
+  type YearResult,
+} from '@wintergap/year';
 import { expect, test } from 'vitest';
 import { honeyHouse } from './honey-house.js';
 
@@ -27,6 +34,18 @@ test('what must not be built leads the first lines, in the units shown', () => {
   expect(headline(designs[0]!.result, 'metric')).toMatch(/^STOP, not to be built so: garden pole: [\s\S]*degC/);
   expect(headline(designs[0]!.result, 'us')).toMatch(/^STOP[\s\S]*degF/);
   expect(headline(designs[1]!.result, 'metric')).not.toContain('STOP');
+});
+
+test('every answer about a design begins as its year does, and names the limit as its year does', () => {
+  const [over, sound] = designs.map(({ result }) => result) as [YearResult, YearResult];
+  const stopOfYear = headline(over, 'metric').split('. ')[0]!;
+  const page = withStop(siteLimits(over.site, prepared), 'metric', 'The answer.');
+  expect(page.startsWith(stopOfYear)).toBe(true);
+  expect(page.endsWith('\nThe answer.')).toBe(true);
+  expect(withStop(sound.limits, 'metric', 'The answer.')).toBe('The answer.');
+  const cautions = limitCautions(siteLimits(over.site, prepared));
+  expect(cautions.map(({ code }) => code)).toContain('cold-voltage');
+  expect(over.summary.cautions).toEqual(expect.arrayContaining(cautions));
 });
 
 test('check prints every STOP of every design, also one that the base has word for word', () => {

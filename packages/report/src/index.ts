@@ -22,3 +22,4 @@ export { weighText } from './text/weigh.js';
 export { whyText } from './text/why.js';
 export { worstText } from './text/worst.js';
 export { headline, yearText } from './text/year.js';
+export { withStop } from './words/stop-text.js';

@@ -2,6 +2,7 @@ export { bestTilt, bestTwoTilts, type TiltPeriod } from '@wintergap/mounts';
 export { type ArrayLosses, arrayLosses } from './facts/array-losses.js';
 export { type BankAir, bankAir } from './facts/bank-air.js';
 export { type BankFacts, bankFacts, bankWear } from './facts/bank-facts.js';
+export { limitCautions } from './facts/cautions.js';
 export { type DarkSeason, darkSeasonOf } from './facts/dark-season.js';
 export { type RefusedCharge, refusedInCold, refusedInHeat } from './facts/refused-charge.js';
 export { startReason } from './facts/start-reason.js';

@@ -1,8 +1,8 @@
-import { carryText, commonRivalsText } from '@wintergap/report';
+import { carryText, commonRivalsText, withStop } from '@wintergap/report';
 import { carrySummary, studyCarry } from '@wintergap/seasonal';
 import { designOf, type SiteFile } from '@wintergap/site';
 import { commonRivals } from '@wintergap/study';
-import { PreparedCache } from '@wintergap/year';
+import { limitCautions, PreparedCache, siteLimits } from '@wintergap/year';
 import { commonWish } from '../common-years.js';
 import { exitCodes } from '../exit-codes.js';
 import type { AcceptWeather } from '../options/accept-weather.js';
@@ -21,19 +21,23 @@ export interface CarryOptions extends AcceptWeather, CommonYearsOptions {
 export async function answerCarry(site: SiteFile, options: CarryOptions): Promise<void> {
   const units = unitsOption(options.units, site.base.units);
   const prepared = new PreparedCache();
-  const trust = trustOf(designOf(site, options.variant), prepared);
+  const design = designOf(site, options.variant);
+  const trust = trustOf(design, prepared);
+  const limits = siteLimits(design, prepared);
   const progress = countProgress('years at most');
   try {
     const study = studyCarry(site, options.variant, progress.reached, prepared);
     const rivals = await commonRivals(study, { ...commonWish(options), prepared });
     const page = [carryText(study, units), rivals ? commonRivalsText(rivals) : ''].filter((part) => part !== '');
+    const summary = carrySummary(study);
+    const document = {
+      ...{ ...summary, cautions: [...limitCautions(limits), ...summary.cautions] },
+      commonRivals: rivals?.common ?? null,
+      trust: trustJson(trust),
+    };
     const answer = options.json
-      ? JSON.stringify(
-          { ...carrySummary(study), commonRivals: rivals?.common ?? null, trust: trustJson(trust) },
-          null,
-          2,
-        )
-      : withTrust(trust, page.join('\n\n'));
+      ? JSON.stringify(document, null, 2)
+      : withTrust(trust, withStop(limits, units, page.join('\n\n')));
     progress.stop();
     print(`${answer}\n`);
     if (!study.judged.judgement.size.closes && !study.closing?.closes) process.exitCode = exitCodes.no;

@@ -1,9 +1,9 @@
 import { OutOfRangeError } from '@wintergap/ground';
-import { mountText } from '@wintergap/report';
+import { mountText, withStop } from '@wintergap/report';
 import { readCosts } from '@wintergap/seasonal';
 import { designOf, type SiteFile } from '@wintergap/site';
 import { type MountStudy, mountPricesOf, mountStudy } from '@wintergap/study';
-import { PreparedCache } from '@wintergap/year';
+import { limitCautions, PreparedCache, siteLimits } from '@wintergap/year';
 import { commonWish } from '../common-years.js';
 import { InputError } from '../input-error.js';
 import type { AcceptWeather } from '../options/accept-weather.js';
@@ -23,6 +23,7 @@ export async function answerMount(site: SiteFile, options: MountOptions): Promis
   const costs = readCosts(site);
   const prepared = new PreparedCache();
   const trust = trustOf(design, prepared);
+  const limits = siteLimits(design, prepared);
   const wish = { ...commonWish(options), prepared };
   const progress = countProgress('years');
   let study: MountStudy;
@@ -36,7 +37,7 @@ export async function answerMount(site: SiteFile, options: MountOptions): Promis
     progress.stop();
   }
   if (options.json) {
-    const document = { weather: trustJson(trust), ...study };
+    const document = { weather: trustJson(trust), cautions: limitCautions(limits), ...study };
     print(`${JSON.stringify(document, null, 2)}\n`);
-  } else print(`${withTrust(trust, mountText(study))}\n`);
+  } else print(`${withTrust(trust, withStop(limits, design.units, mountText(study)))}\n`);
 }

@@ -1,8 +1,8 @@
 import { availableParallelism } from 'node:os';
-import { outlookText } from '@wintergap/report';
+import { outlookText, withStop } from '@wintergap/report';
 import { designOf } from '@wintergap/site';
 import { type Outlook, type OutlookWish, outlookOf, outlookWeather } from '@wintergap/study';
-import { PreparedCache } from '@wintergap/year';
+import { limitCautions, PreparedCache, siteLimits } from '@wintergap/year';
 import { InputError } from '../input-error.js';
 import type { AcceptWeather } from '../options/accept-weather.js';
 import { unitsOption } from '../options/units-option.js';
@@ -32,7 +32,9 @@ export async function answerOutlook(file: string, options: OutlookOptions): Prom
     options.workers === undefined ? availableParallelism() : wholeOption('--workers', options.workers, 1, 256);
   const site = designOf(loadAccepting(file, options), options.variant);
   const units = unitsOption(options.units, site.units);
-  const trust = trustOf(site, new PreparedCache());
+  const prepared = new PreparedCache();
+  const trust = trustOf(site, prepared);
+  const limits = siteLimits(site, prepared);
   const progress = countProgress('years');
   let outlook: Outlook;
   try {
@@ -41,9 +43,11 @@ export async function answerOutlook(file: string, options: OutlookOptions): Prom
   } finally {
     progress.stop();
   }
-  print(
-    `${options.json ? JSON.stringify({ ...outlook, trust: trustJson(trust) }, null, 2) : withTrust(trust, outlookText(outlook, units))}\n`,
-  );
+  const document = { ...outlook, cautions: limitCautions(limits), trust: trustJson(trust) };
+  const answer = options.json
+    ? JSON.stringify(document, null, 2)
+    : withTrust(trust, withStop(limits, units, outlookText(outlook, units)));
+  print(`${answer}\n`);
 }
 
 function spreadOption(text: string): number {

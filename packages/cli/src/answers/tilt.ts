@@ -1,8 +1,8 @@
 import { OutOfRangeError } from '@wintergap/ground';
-import { tiltText } from '@wintergap/report';
+import { tiltText, withStop } from '@wintergap/report';
 import { designOf, type SiteFile } from '@wintergap/site';
 import { type BestTilts, bestTilts } from '@wintergap/study';
-import { PreparedCache } from '@wintergap/year';
+import { limitCautions, PreparedCache, siteLimits } from '@wintergap/year';
 import { commonWish } from '../common-years.js';
 import { InputError } from '../input-error.js';
 import type { AcceptWeather } from '../options/accept-weather.js';
@@ -26,6 +26,7 @@ export async function answerTilt(site: SiteFile, options: TiltOptions): Promise<
   const months = monthsOption(options.months);
   const prepared = new PreparedCache();
   const trust = trustOf(design, prepared);
+  const limits = siteLimits(design, prepared);
   const progress = countProgress('years');
   let tilts: BestTilts;
   try {
@@ -34,9 +35,11 @@ export async function answerTilt(site: SiteFile, options: TiltOptions): Promise<
   } finally {
     progress.stop();
   }
-  print(
-    `${options.json ? JSON.stringify({ ...tilts, trust: trustJson(trust) }, null, 2) : withTrust(trust, tiltText(tilts, units))}\n`,
-  );
+  const document = { ...tilts, cautions: limitCautions(limits), trust: trustJson(trust) };
+  const answer = options.json
+    ? JSON.stringify(document, null, 2)
+    : withTrust(trust, withStop(limits, units, tiltText(tilts, units)));
+  print(`${answer}\n`);
 }
 
 function monthsOption(list: string | undefined): number[] | undefined {

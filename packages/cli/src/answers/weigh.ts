@@ -1,8 +1,8 @@
-import { weighText } from '@wintergap/report';
+import { weighText, withStop } from '@wintergap/report';
 import { readCosts } from '@wintergap/seasonal';
 import { designOf, type SiteFile } from '@wintergap/site';
 import { type SiteWeights, weighSite } from '@wintergap/study';
-import { PreparedCache } from '@wintergap/year';
+import { limitCautions, PreparedCache, siteLimits } from '@wintergap/year';
 import { commonWish } from '../common-years.js';
 import type { AcceptWeather } from '../options/accept-weather.js';
 import type { CommonYearsOptions } from '../options/common-years-options.js';
@@ -23,6 +23,7 @@ export async function answerWeigh(site: SiteFile, options: WeighOptions): Promis
   const units = unitsOption(options.units, design.units);
   const prepared = new PreparedCache();
   const trust = trustOf(design, prepared);
+  const limits = siteLimits(design, prepared);
   const progress = countProgress('years');
   let weights: SiteWeights;
   try {
@@ -30,7 +31,9 @@ export async function answerWeigh(site: SiteFile, options: WeighOptions): Promis
   } finally {
     progress.stop();
   }
-  print(
-    `${options.json ? JSON.stringify({ ...weights, trust: trustJson(trust) }, null, 2) : withTrust(trust, weighText(weights, units))}\n`,
-  );
+  const document = { ...weights, cautions: limitCautions(limits), trust: trustJson(trust) };
+  const answer = options.json
+    ? JSON.stringify(document, null, 2)
+    : withTrust(trust, withStop(limits, units, weighText(weights, units)));
+  print(`${answer}\n`);
 }

@@ -29,7 +29,11 @@ function headline(study: MountStudy): string {
       ? `${who} a pole that follows the sun runs the engine ${usualAndBad(pole.figures)}, ${hoursDifferenceInWords(pole.againstFixed!)} against the best fixed mount, ${fixed.name.replace('fixed at ', '')} degrees`
       : `${who} fixed at ${fixed.name.replace('fixed at ', '')} degrees does as well as a pole, ${usualAndBad(fixed.figures)}: ${hoursDifferenceInWords(pole.againstFixed!)}`;
   const sentences = [`${first} (${yearsInWords(answer.weather)}).`];
-  sentences.push(`Best, beyond chance: ${namesInWords(answer.leaders)}.`);
+  sentences.push(
+    answer.leaders.length === 0
+      ? 'The design exceeds a limit on every mount, so none is recommended.'
+      : `Best, beyond chance: ${namesInWords(answer.leaders)}.`,
+  );
   const more = study.moreFixed;
   if (more) {
     sentences.push(

@@ -102,12 +102,13 @@ test('a rival tells what it saves against the design as it is', () => {
   });
 });
 
-test('a rival over a limit that the design keeps must not be built; one over the same limit may be', () => {
+test('a rival over a limit must not be built, also where the design as it stands is over the same one', () => {
   const limit = (code: string, level = 'exceeded') => ({ code, level });
   const tried = (of: object[], rival: object[]) =>
     tryRivals(yearOf(250, 220, of), () => yearOf(190, 160, rival), null).length;
   expect(tried([], [limit('cold-voltage')])).toBe(0);
-  expect(tried([limit('cold-voltage')], [limit('cold-voltage')])).toBe(6);
+  expect(tried([limit('cold-voltage')], [limit('cold-voltage')])).toBe(0);
+  expect(tried([limit('cold-voltage')], [])).toBe(6);
   expect(tried([limit('cold-voltage')], [limit('cold-voltage'), limit('short-circuit')])).toBe(0);
   expect(tried([], [limit('cold-voltage', 'near')])).toBe(6);
 });

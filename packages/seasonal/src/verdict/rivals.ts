@@ -39,14 +39,15 @@ const mostLoads = 4;
  * Simulates the rivals of a seasonal store, engine in place.
  *
  * A bank in a tighter cabinet is priced with the life it has now: whoever tightens a cabinet for the winter opens its
- * vents in summer, which the year simulated does not. A rival over a calculated limit is left out.
+ * vents in summer, which the year simulated does not. A rival over a calculated limit must not be built, also where the base is over the same one, and
+ * is left out.
  */
 export function tryRivals(base: YearResult, simulate: Simulate, costs: Costs | null): Rival[] {
   const { generator } = base.summary;
   const bankYears = costs ? bankFacts(base).wear.yearsTo80 : 0;
   return rivalDesigns(base).flatMap(({ kind, name, site }) => {
     const year = kind === 'bank' ? withinModel(() => simulate(site)) : simulate(site);
-    if (year === null || isOverLimits(year, base)) return [];
+    if (year === null || exceededLimits(year.limits).length > 0) return [];
     const { hours, fuelLitres } = year.summary.generator;
     const cost =
       costs &&
@@ -65,12 +66,6 @@ export function tryRivals(base: YearResult, simulate: Simulate, costs: Costs | n
     };
   });
 }
-
-/** Whether a rival exceeds a limit that the design as it stands keeps: it must not be built. */
-const isOverLimits = (year: YearResult, base: YearResult): boolean => {
-  const codes = new Set(exceededLimits(base.limits).map(({ code }) => code));
-  return exceededLimits(year.limits).some(({ code }) => !codes.has(code));
-};
 
 /** `null` when a bank that keeps its heat all summer leaves the temperatures its model is made for. */
 function withinModel(run: () => YearResult): YearResult | null {

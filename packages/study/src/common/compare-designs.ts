@@ -1,7 +1,7 @@
 import type { SiteFile } from '@wintergap/site';
-import { exceededLimits, PreparedCache, siteLimits } from '@wintergap/year';
 import { type CommonAnswer, commonAnswer } from './common-answer.js';
 import type { CommonWish, NamedSite } from './common-wish.js';
+import { overLimits } from './over-limits.js';
 import { runUntilClear } from './run-designs.js';
 
 /** The base design of a site and its variants, the base first, as a comparison takes them. */
@@ -16,8 +16,6 @@ export const designsOf = ({ base, variants }: SiteFile): NamedSite[] =>
  * @throws SiteError or WeatherError for input that cannot be used, OutOfRangeError for numbers out of range
  */
 export async function compareDesigns(designs: readonly NamedSite[], wish: CommonWish = {}): Promise<CommonAnswer> {
-  const prepared = wish.prepared ?? new PreparedCache();
-  const overLimits = designs.filter(({ site }) => exceededLimits(siteLimits(site, prepared)).length > 0);
-  const leftOut = overLimits.map(({ name }) => name);
+  const leftOut = overLimits(designs, wish.prepared);
   return commonAnswer(await runUntilClear(designs, wish, leftOut), leftOut);
 }

@@ -5,6 +5,7 @@ import { bankFacts, simulateSite } from '@wintergap/year';
 import { type CommonAnswer, type CommonFigures, commonAnswer } from '../common/common-answer.js';
 import type { CommonRun, CommonWish, NamedSite } from '../common/common-wish.js';
 import { meritDifference, meritOf } from '../common/merit.js';
+import { overLimits } from '../common/over-limits.js';
 import type { PairedDifference } from '../common/paired-difference.js';
 import { runDesigns, runUntilClear } from '../common/run-designs.js';
 import { type SnowRange, snowRange } from '../common/snow-range.js';
@@ -48,7 +49,7 @@ export interface MountStudy {
   snow: SnowRange | null;
   /**
    * How much larger a fixed array does what the best tracking mount does, as a multiple; `null` where the fixed one does
-   * as well, or three times as much would not.
+   * as well, three times as much would not, or the design exceeds a limit.
    */
   moreFixed: { than: string; scale: number; moreKW: number } | null;
   /** Terms of money. */
@@ -94,9 +95,10 @@ export async function mountStudy(
     name,
     site: withMount(design, array, { ...mount, ...prices.get(mount.kind) } as SiteArray['mount']),
   }));
-  const run = await runUntilClear(sites, wish);
-  const answer = commonAnswer(run);
-  const snow = trials.snowLies ? await snowRange(sites, answer.leaders, wish) : null;
+  const leftOut = overLimits(sites, wish.prepared);
+  const run = await runUntilClear(sites, wish, leftOut);
+  const answer = commonAnswer(run, leftOut);
+  const snow = trials.snowLies && answer.leaders.length > 0 ? await snowRange(sites, answer.leaders, wish) : null;
   const stuck = await stuckHours(design, array, ways, wish);
   const merit = meritOf(run.designs);
   const fixed = run.designs[0]!;
@@ -125,7 +127,7 @@ export async function mountStudy(
     answer,
     rows,
     snow,
-    moreFixed: await moreFixed(sites[0]!, rows, array, wish),
+    moreFixed: answer.leftOut.length > 0 ? null : await moreFixed(sites[0]!, rows, array, wish),
     years: costs?.years ?? null,
     currency: design.costs?.currency ?? null,
   };

@@ -7,13 +7,17 @@ import type { Caution, Ledger } from '@wintergap/tally';
 import { placeNotices, type WeatherYear } from '@wintergap/weather';
 import { hottestChargeC } from '../loop/bus-flow.js';
 import type { Plant } from '../loop/plant.js';
-import { type ArrayLimit, saidOfLimit } from '../prepare/site-limits.js';
+import { type ArrayLimit, exceededLimits, saidOfLimit } from '../prepare/site-limits.js';
 import { sitePlace } from '../prepare/site-place.js';
 import { freezingOf, longestSinceFull } from './bank-facts.js';
 import { heatToCharge, refusedInCold, refusedInHeat } from './refused-charge.js';
 
 /** Days without a full charge after which a lead-acid bank suffers: common practice, no source. */
 const longWithoutFullDays = 21;
+
+/** A caution of each limit that is exceeded; nothing is run for them. */
+export const limitCautions = (limits: readonly ArrayLimit[]): Caution[] =>
+  exceededLimits(limits).map((limit) => ({ code: limit.code, text: `${saidOfLimit(limit)} (${limitsNotice})` }));
 
 /** What the owner of this design must know of its year: limits exceeded, and hours that hurt something. */
 export function yearCautions(
@@ -25,9 +29,7 @@ export function yearCautions(
   limits: readonly ArrayLimit[],
   settled: boolean,
 ): Caution[] {
-  const cautions: Caution[] = limits
-    .filter(({ level }) => level === 'exceeded')
-    .map((limit) => ({ code: limit.code, text: `${saidOfLimit(limit)} (${limitsNotice})` }));
+  const cautions = limitCautions(limits);
   const add = (code: string, text: string | null) => {
     if (text !== null) cautions.push({ code, text });
   };
