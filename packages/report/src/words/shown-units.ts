@@ -38,7 +38,7 @@ export const inMassUnit = (kg: number, units: UnitSystem): number => (units === 
 /** `kg` or `lb`, for the head of a column. */
 export const massUnit = (units: UnitSystem): string => (units === 'us' ? 'lb' : 'kg');
 
-/** A sentence that another room wrote in metric units, in the units shown: temperatures and their differences, areas, flows of air. */
+/** A sentence that another room wrote in metric units, in the units shown: temperatures and their differences, areas, flows of air, fuel. */
 export function inShownUnits(sentence: string, units: UnitSystem): string {
   if (units !== 'us') return sentence;
   return sentence
@@ -46,5 +46,6 @@ export function inShownUnits(sentence: string, units: UnitSystem): string {
     .replace(/(\d+(?:\.\d+)?) K\b/g, (_, kelvins: string) => temperatureDifferenceText(Number(kelvins), units))
     .replace(/(\d+(?:\.\d+)?) cm2\b/g, (_, cm2: string) => `${figure(Number(cm2) / cm2PerSquareInch)} in2`)
     .replace(/(\d+(?:\.\d+)?) m3\/h\b/g, (_, flow: string) => `${figure(Number(flow) * cubicFeetPerM3)} ft3/h`)
+    .replace(/(\d+(?:\.\d+)?) L\b(?!\/)/g, (_, litres: string) => volumeText(Number(litres), units))
     .replace(/(\d+(?:\.\d+)?) mm2\b/g, (_, mm2: string) => formatQuantity(Number(mm2), 'conductorArea', units));
 }

@@ -37,6 +37,21 @@ test('limits that are exceeded are cautions, those that are met or near are not'
   expect(said['cold-voltage']).toMatch(/^pole: too many volts \(/);
 });
 
+// 400 L in January and 281 L in December are 681 L: 181 L more than 500.
+test('a fuel store that the year burns empty is told, one that lasts the year is not', () => {
+  const burning = (stored?: number) => {
+    const year = exampleYear({ generator: petrol });
+    year.ledger.fuelL.fill(0);
+    year.ledger.fuelL[10] = 400;
+    year.ledger.fuelL[8700] = 281;
+    const generator = { ...year.site.generator, fuel: { kind: 'propane', stored } };
+    return cautionsOf({ ...year, site: { ...year.site, generator } as unknown as Site })['fuel-store'];
+  };
+  expect(burning(500)).toBe('the fuel store of 500 L, filled once a year, runs out: this year burns 681 L of propane');
+  expect(burning(681)).toBeUndefined();
+  expect(burning()).toBeUndefined();
+});
+
 test('a bank that may freeze is told with its worst hour', () => {
   const year = exampleYear();
   year.ledger.bankC.fill(-24, 59 * 24, 59 * 24 + 2);

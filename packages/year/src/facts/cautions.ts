@@ -55,6 +55,7 @@ export function yearCautions(
   }
   if (plant.generator && site.generator) {
     const use = underload(ledger.generatorWh, ledger.generatorH, plant.generator);
+    add('fuel-store', fuelStoreText(site.generator.fuel, ledger));
     add('light-running', wetRunningCaution(use, site.generator.fuel.kind));
   }
   add('dark-beside-engine', darkBesideEngineText(plant, ledger));
@@ -109,6 +110,13 @@ function darkBesideEngineText({ generator }: Plant, ledger: Ledger): string | nu
   for (let h = 0; h < ledger.darkWh.length; h++) if (generator.startAllowed[h] === 0) darkWh += ledger.darkWh[h]!;
   if (darkWh < darkWorthSayingWh) return null;
   return `${(darkWh / 1000).toFixed(1)} kWh of load stay dark in hours in which the engine may not start: let it start earlier, at a higher charge, or at more hours`;
+}
+
+/** A store that is filled once a year and burnt empty before the year is over. */
+function fuelStoreText({ stored, kind }: NonNullable<Site['generator']>['fuel'], ledger: Ledger): string | null {
+  const burnt = ledger.fuelL.reduce((sum, litres) => sum + litres, 0);
+  if (stored === undefined || burnt <= stored) return null;
+  return `the fuel store of ${stored.toFixed(0)} L, filled once a year, runs out: this year burns ${burnt.toFixed(0)} L of ${kind}`;
 }
 
 /** Beyond this from the equator's direction a tilted plane loses more than it gains. */
