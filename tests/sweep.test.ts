@@ -198,6 +198,9 @@ test('the best over common years are a tie where chance does not tell them apart
   const common = await commonBest(file, plan.axes, best.summary(), { years: 3, workers: 1 });
   expect(common!.leaders).toEqual(['1', '2']);
   expect(common!.weather).toMatchObject({ count: 3 });
+  // The base design has the cable of the first, and the same years.
+  expect(common!.base.hoursOfYears).toEqual(common!.designs[0]!.hoursOfYears);
+  expect(common!.designs).toHaveLength(3);
 });
 
 test('designs over a limit carry its code, and are never among the best', async () => {

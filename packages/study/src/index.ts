@@ -42,7 +42,7 @@ export { readSize, type SizeQuestion, sizeSection } from './size/section.js';
 export type { SnowTargets } from './size/snow-targets.js';
 export { type Miss, missesOf, type TargetFigure, type Targets, type TargetValues } from './size/targets.js';
 export { BestDesigns, type Ranking, type SweepSummary } from './sweep/best.js';
-export { commonBest } from './sweep/common-best.js';
+export { type CommonBest, commonBest } from './sweep/common-best.js';
 export { openSweepFile, type SweepFile } from './sweep/file.js';
 export { SweepFileError } from './sweep/file-error.js';
 export { valueText } from './sweep/format.js';

@@ -3,7 +3,7 @@ import { type SweepPage, sweepText } from '@wintergap/report';
 import type { SiteFile } from '@wintergap/site';
 import {
   BestDesigns,
-  type CommonAnswer,
+  type CommonBest,
   commonBest,
   joinSweep,
   openSweepFile,
@@ -96,7 +96,7 @@ async function bestOverYears(
   { site, axes }: SweepPlan,
   summary: SweepSummary,
   wish: { years: number; seed: number; workers: number },
-): Promise<CommonAnswer | null> {
+): Promise<CommonBest | null> {
   if (wish.years === 1) return null;
   const progress = countProgress('years of the best');
   try {

@@ -1,4 +1,4 @@
-import { BestDesigns, resultColumns, type SweepResults, type SweepRow } from '@wintergap/study';
+import { BestDesigns, type CommonBest, resultColumns, type SweepResults, type SweepRow } from '@wintergap/study';
 import { expect, test } from 'vitest';
 import { type SweepPage, sweepText } from './sweep.js';
 
@@ -41,11 +41,28 @@ test('says first how many designs there were and which runs the engine least', (
   const rows = [row(1, ['500 Ah'], figures(90)), row(2, ['1000 Ah'], figures(40)), row(3, ['2000 Ah'], figures(30))];
   const text = sweepText(page(['bank.capacity'], rows), 'metric');
   expect(flat(text)).toMatch(
-    /^Otter Bend: of 3 designs, number 3 runs the engine least, 30 h on 48 L of fuel \(the base design: 57 h\): bank\.capacity 2000 Ah\./,
+    /^Otter Bend: of 3 designs, number 3 runs the engine least, 30 h on 48 L of fuel \(the base design: 57 h; both in the file's year\): bank\.capacity 2000 Ah\./,
   );
   expect(text).toMatch(/^3 +30 .*2000 Ah$/m);
   expect(text).toMatch(/^base +57 /m);
   expect(flat(text)).not.toContain('500 Ah');
+});
+
+test("a usual year of the best is held against the base design's usual year, not the file's", () => {
+  const own = (name: string, usual: number) => ({
+    name,
+    ranked: { generatorHours: { usual: { value: usual }, oneInTen: { value: 2 * usual } } },
+  });
+  const common = { merit: 'generatorHours', weather: { count: 25, kind: 'resampled', spread: null }, leftOut: [] };
+  const rows = [row(1, [2], figures(30)), row(2, [3], figures(20))];
+  const told = (leaders: string[]) => {
+    const answer = { ...common, leaders, designs: [own('1', 33), own('2', 24)], base: own('base', 61) };
+    return flat(sweepText({ ...page(['arrays.0.strings'], rows), common: answer as unknown as CommonBest }, 'metric'));
+  };
+  expect(told(['2'])).toContain(
+    '24 h in a usual year, one year in ten 48 h or more (the base design: 61 h in a usual year)',
+  );
+  expect(told(['1', '2'])).toContain('24 to 33 h in a usual year (the base design: 61 h in a usual year)');
 });
 
 test('rankings with the same designs first are told once, others apart', () => {

@@ -1,6 +1,7 @@
 import { formatQuantity, type UnitSystem } from '@wintergap/quantity';
 import {
   type CommonAnswer,
+  type CommonBest,
   type CommonFigures,
   type Ranking,
   type RunRow,
@@ -21,7 +22,7 @@ export interface SweepPage {
   /** The base design's own year, to hold the best against; `null` where only a file was read. */
   base: SweepResults | null;
   /** The best over common years, under their numbers; `null` where they rest on the file's year. */
-  common: CommonAnswer | null;
+  common: CommonBest | null;
   /** Things without a price that some of the designs have and others have not. */
   unpricedApart: readonly string[];
   /** Things without a price that all of them have. */
@@ -80,17 +81,18 @@ function sweepHeadline(page: SweepPage, units: UnitSystem): string {
   if (common) return wrap(leadersInWords(page, common));
   const { generatorHours, fuelLitres, darkHours } = first.results;
   const dark = darkHours > 0 ? `, but leaves load dark for ${figure(darkHours)} h` : '';
-  const against = base ? ` (the base design: ${figure(base.generatorHours)} h)` : '';
+  const against = base ? ` (the base design: ${figure(base.generatorHours)} h; both in the file's year)` : '';
   return wrap(
     `${site}: of ${count(designs, 'design')}, number ${first.number} runs the engine least, ${figure(generatorHours)} h on ${formatQuantity(fuelLitres, 'volume', units)} of fuel${against}${dark}: ${axesText(axes, first)}.`,
   );
 }
 
 /** The leaders over common years: one, or a tie that is called one. */
-function leadersInWords({ site, axes, summary, base }: SweepPage, common: CommonAnswer): string {
+function leadersInWords({ site, axes, summary }: SweepPage, common: CommonBest): string {
   const { leaders, merit, weather } = common;
   const of = `${site}: of ${count(summary.designs, 'design')}`;
-  const against = base ? ` (the base design: ${figure(base.generatorHours)} h in the file's year)` : '';
+  const unit = merit === 'generatorHours' ? 'h' : 'kWh';
+  const against = ` (the base design: ${figure(common.base.ranked[merit].usual.value)} ${unit} in a usual year)`;
   const does = merit === 'generatorHours' ? 'runs the engine least' : 'leaves the least dark';
   const leading = common.designs.filter(({ name }) => leaders.includes(name));
   if (leading.length === 1) {
@@ -98,7 +100,7 @@ function leadersInWords({ site, axes, summary, base }: SweepPage, common: Common
     return `${of}, number ${only!.name} ${does}, ${amountText(only!, merit)}${against}: ${axesText(axes, rowOf(summary, only!.name))}.`;
   }
   const usual = leading.map(({ ranked }) => ranked[merit].usual.value);
-  const range = `${figure(Math.min(...usual))} to ${figure(Math.max(...usual))} ${merit === 'generatorHours' ? 'h' : 'kWh'}`;
+  const range = `${figure(Math.min(...usual))} to ${figure(Math.max(...usual))} ${unit}`;
   return `${of}, numbers ${leaders.join(', ')} ${merit === 'generatorHours' ? 'run the engine least' : 'leave the least dark'} and are equal as far as ${yearsInWords(weather)} can show, ${range} in a usual year${against}.`;
 }
 
