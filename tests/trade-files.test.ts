@@ -108,6 +108,13 @@ test('the calendar opens elsewhere: tilts on their dates, weeks of fuel, snow, e
   expect(new Set(events.map(({ uid }) => uid)).size).toBe(events.length);
 });
 
+test('a calendar from one year says what that year burns, and nothing of one in ten', async () => {
+  const one = commonAnswer(await runDesigns(designs, { years: 1, workers: 1 }));
+  const texts = eventsOf(await yearCalendar(result, one, 'metric')).map(({ text }) => text);
+  expect(texts.some((text) => text.includes("what the file's year burns"))).toBe(true);
+  for (const text of texts) expect(text).not.toMatch(/one year in ten|of them|Mean/);
+});
+
 test('a place without an engine and with one tilt has an empty calendar that opens', async () => {
   const { generator: _, ...rest } = loadSite(file).variants.get('fixed')!;
   const still = await yearCalendar(simulateSite(rest), answer, 'us');

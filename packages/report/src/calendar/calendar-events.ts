@@ -57,6 +57,7 @@ function engineEvents({ site }: YearResult, common: CommonAnswer, units: UnitSys
   const { kind } = generator.fuel;
   const perHour = figures.fuelLitres.mean / (figures.generatorHours.mean || 1);
   const years = yearsInWords(common.weather);
+  const ofOne = common.weather.count === 1;
   const weeks = figures.weekHours.flatMap((hours, week): CalendarEvent[] => {
     if (hours < fewestHours) return [];
     const day = 7 * week;
@@ -64,7 +65,9 @@ function engineEvents({ site }: YearResult, common: CommonAnswer, units: UnitSys
       {
         key: `engine-${week}`,
         title: `Engine about ${figure(hours)} h, ${formatQuantity(hours * perHour, 'volume', units, 2)} of ${kind}`,
-        description: `Mean of this week over ${years}; the engine runs in it in ${percent(figures.weekRuns[week]!)} of them.`,
+        description: ofOne
+          ? `What this week has in ${years}.`
+          : `Mean of this week over ${years}; the engine runs in it in ${percent(figures.weekRuns[week]!)} of them.`,
         day,
         days: week === figures.weekHours.length - 1 ? daysPerYear - day : 7,
       },
@@ -72,7 +75,7 @@ function engineEvents({ site }: YearResult, common: CommonAnswer, units: UnitSys
   });
   const { exercise } = generator;
   return [
-    ...fuelEvent(figures, weeks, kind, years, units),
+    ...fuelEvent(figures, weeks, kind, common.weather, units),
     ...weeks,
     ...(exercise
       ? [
@@ -96,18 +99,23 @@ function fuelEvent(
   { ranked, fuelLitres }: CommonFigures,
   weeks: readonly CalendarEvent[],
   kind: string,
-  years: string,
+  weather: CommonAnswer['weather'],
   units: UnitSystem,
 ): CalendarEvent[] {
   if (weeks.length === 0) return [];
   const busy = new Set(weeks.map(({ day }) => day / 7));
   const { from } = longestGap(Array.from({ length: 52 }, (_, week) => busy.has(week)));
   const day = (7 * from - fuelBefore + daysPerYear) % daysPerYear;
+  const years = yearsInWords(weather);
+  const burns =
+    weather.count === 1
+      ? `this is what ${years} burns, and a worse one burns more`
+      : `one year in ten burns ${volumeText(ranked.fuelLitres.oneInTen.value, units)} or more (${years})`;
   return [
     {
       key: 'fuel',
       title: `Have ${volumeText(fuelLitres.mean, units)} of ${kind} in store`,
-      description: `For the year that begins; one year in ten burns ${volumeText(ranked.fuelLitres.oneInTen.value, units)} or more (${years}).`,
+      description: `For the year that begins; ${burns}.`,
       day,
       days: 1,
     },
