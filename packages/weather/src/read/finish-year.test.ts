@@ -68,6 +68,13 @@ test('six missing hours of temperature are bridged by a straight line, seven are
   expect(() => read(seven)).toThrow('pond.csv line 106: air is missing for 7 hours from 01-05 04:00');
 });
 
+test('the command that a long gap advises names the file where it was found', () => {
+  const seven = table(['ghi', 'dni', 'dhi', 'air', 'wind'], (column, h) => column === 'air' && h >= 100 && h < 107);
+  const found = (path?: string) => () => readWeather(seven, { source: 'pond.csv', path });
+  expect(found('data/my pond.csv')).toThrow('wintergap weather "data/my pond.csv" --mend --table mended.csv');
+  expect(found()).toThrow('wintergap weather pond.csv --mend --table mended.csv');
+});
+
 test('a gap that runs over New Year is one gap', () => {
   const weather = read(
     table(['ghi', 'dni', 'dhi', 'air', 'wind'], (column, h) => column === 'wind' && (h < 3 || h >= 8757)),

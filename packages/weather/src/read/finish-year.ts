@@ -29,7 +29,7 @@ const assumedWindMs = 1;
  */
 export function finishYear(
   hours: HourColumns,
-  { place: fallback = {}, clock, mend = false }: ReadSettings,
+  { place: fallback = {}, clock, mend = false, path = hours.source }: ReadSettings,
 ): WeatherYear {
   const place: WeatherPlace = { ...fallback, ...hours.place };
   checkRows(hours, mend);
@@ -39,7 +39,7 @@ export function finishYear(
   const needsSun = clock !== undefined && !Number.isInteger(clock.shiftH);
   if (clock) shiftClock(hours, clock, where && needsSun ? sunOf(where) : null);
   const flags = new Uint8Array(hoursPerYear);
-  const filling: Filling = { hours, mend, flags };
+  const filling: Filling = { hours, path, mend, flags };
   const airC = fillRequired(filling, 'air', longestGapH.air, (values, gap) => mendByWave(values, gap));
   const windMs = allMissing(hours, 'wind')
     ? assumeWind(hours)
@@ -136,6 +136,7 @@ function noteMended(mended: Uint8Array, hours: HourColumns): void {
 /** What is being filled, and what is said of it. */
 interface Filling {
   hours: HourColumns;
+  path: string;
   mend: boolean;
   flags: Uint8Array;
 }
@@ -192,7 +193,7 @@ function allMissing(hours: HourColumns, name: ColumnName): boolean {
 }
 
 function fillRequired(
-  { hours, mend, flags }: Filling,
+  { hours, path, mend, flags }: Filling,
   name: ColumnName,
   longestH: number,
   fillLong: ((values: Float64Array, gap: Gap) => void) | null,
@@ -202,7 +203,7 @@ function fillRequired(
   const gaps = findGaps(values);
   const long = gaps.filter((gap) => gap.hours > longestH);
   const short = gaps.filter((gap) => gap.hours <= longestH);
-  if (long.length > 0 && !(mend && fillLong)) throw tooLong(hours, name, long, gaps, longestH);
+  if (long.length > 0 && !(mend && fillLong)) throw tooLong(hours, path, name, long, gaps, longestH);
   if (long.length > 0 && fillLong) {
     const most = name === 'wind' ? mostMended.wind : mostMended.air;
     const tooMuch = tooMuchMissing(gaps, most);
@@ -235,6 +236,7 @@ function fillRequired(
 
 function tooLong(
   hours: HourColumns,
+  path: string,
   name: ColumnName,
   long: readonly Gap[],
   all: readonly Gap[],
@@ -246,7 +248,7 @@ function tooLong(
   return new WeatherError(
     hours.source,
     line,
-    `${name} is missing for ${gap!.hours} hours from ${hourText(gap!.start)}; gaps up to ${longestH} hours are bridged. ${missing} hours of ${name} are missing in all: ${gapsInWords(all)}. To fill them from the days around: wintergap weather ${hours.source} --mend --table mended.csv`,
+    `${name} is missing for ${gap!.hours} hours from ${hourText(gap!.start)}; gaps up to ${longestH} hours are bridged. ${missing} hours of ${name} are missing in all: ${gapsInWords(all)}. To fill them from the days around: wintergap weather ${/\s/.test(path) ? `"${path}"` : path} --mend --table mended.csv`,
   );
 }
 

@@ -9,4 +9,6 @@ export interface ReadSettings {
   clock?: ClockMend | undefined;
   /** Fills gaps longer than those that are bridged; without it they are an error. */
   mend?: boolean | undefined;
+  /** Where the file was found, for a command that a message advises; its name alone unless given. */
+  path?: string | undefined;
 }

@@ -20,6 +20,15 @@ test('a header in ISO 8859-1 is read, as is one in UTF-8', () => {
   }
 });
 
+test('a file with a long gap is to be mended where it lies', () => {
+  const lines = epwLines(clearYear()).map((line, at) =>
+    at < 100 || at > 130 ? line : line.replace(/(\?9\?9\?9),[^,]*/, '$1,99.9'),
+  );
+  const path = join(folder, 'gap.epw');
+  writeFileSync(path, lines.join('\n'));
+  expect(() => readWeatherFile(path)).toThrow(`wintergap weather ${path} --mend`);
+});
+
 test('a file that is not there is said to be so', () => {
   expect(() => readWeatherFile(join(folder, 'none.epw'))).toThrow('none.epw line 1: cannot be opened (ENOENT)');
   expect(() => readWeatherFile(folder)).toThrow('line 1: cannot be opened: it is a folder');

@@ -13,7 +13,7 @@ import { readWeather, readWeatherYears, type YearOfFile } from './read-weather.j
  * @throws WeatherError also when the file cannot be opened
  */
 export function readWeatherFile(path: string, settings: ReadSettings = {}): WeatherYear {
-  return readWeather(textOf(path), { ...settings, source: basename(path) });
+  return readWeather(textOf(path), { ...settings, source: basename(path), path });
 }
 
 /** The file of several years that was read last: its years are asked for one by one. */
@@ -28,7 +28,7 @@ let latest: { key: string; years: YearOfFile[] } | null = null;
 export function readWeatherYearsFile(path: string, settings: ReadSettings = {}): YearOfFile[] {
   const key = JSON.stringify([path, settings, stampOf(path)]);
   if (latest?.key !== key) {
-    latest = { key, years: readWeatherYears(textOf(path), { ...settings, source: basename(path) }) };
+    latest = { key, years: readWeatherYears(textOf(path), { ...settings, source: basename(path), path }) };
   }
   return latest.years;
 }
