@@ -21,7 +21,6 @@ test.each([
   ['mount', '--years', '1'],
   ['tilt', '--years', '1'],
   ['carry', '--years', '1'],
-  ['weigh', '--years', '1'],
   ['outlook', '--years', '2'],
 ])(
   '%s begins with what must not be built, and its JSON names it among the cautions',

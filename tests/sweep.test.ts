@@ -200,7 +200,7 @@ test('the best over common years are a tie where chance does not tell them apart
   expect(common!.weather).toMatchObject({ count: 3 });
   // The base design has the cable of the first, and the same years.
   expect(common!.base.hoursOfYears).toEqual(common!.designs[0]!.hoursOfYears);
-  expect(common!.designs).toHaveLength(3);
+  expect(common!.designs.map(({ name }) => name)).not.toContain('base');
 });
 
 test('designs over a limit carry its code, and are never among the best', async () => {
