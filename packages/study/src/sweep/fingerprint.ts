@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { inputFiles, type SiteFile } from '@wintergap/site';
 import { version } from '../version.js';
@@ -21,7 +21,9 @@ export function sweepFingerprint(site: SiteFile, years: SweepColumns['years'] = 
   hash.update(JSON.stringify(content));
   hash.update(JSON.stringify(years));
   for (const path of inputFiles(site)) {
-    if (path !== resolve(file)) hash.update(createHash('sha256').update(readFileSync(path)).digest());
+    // A file that is not there is told of by whoever reads it.
+    if (path !== resolve(file) && existsSync(path))
+      hash.update(createHash('sha256').update(readFileSync(path)).digest());
   }
   return hash.digest('hex').slice(0, 32);
 }
