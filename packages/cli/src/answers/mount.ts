@@ -1,16 +1,16 @@
 import { OutOfRangeError } from '@wintergap/ground';
-import { mountText, withStop } from '@wintergap/report';
+import { mountText } from '@wintergap/report';
 import { readCosts } from '@wintergap/seasonal';
 import { designOf, type SiteFile } from '@wintergap/site';
 import { type MountStudy, mountPricesOf, mountStudy } from '@wintergap/study';
-import { limitCautions, PreparedCache, siteLimits } from '@wintergap/year';
+import { PreparedCache } from '@wintergap/year';
 import { commonWish } from '../common-years.js';
 import { InputError } from '../input-error.js';
 import type { AcceptWeather } from '../options/accept-weather.js';
 import type { CommonYearsOptions } from '../options/common-years-options.js';
 import { print } from '../output/print.js';
 import { countProgress } from '../output/progress.js';
-import { trustJson, trustOf, withTrust } from '../output/weather-trust.js';
+import { standingJson, standingOf, withStanding } from '../output/standing.js';
 
 export interface MountOptions extends AcceptWeather, CommonYearsOptions {
   array?: string;
@@ -22,8 +22,7 @@ export async function answerMount(site: SiteFile, options: MountOptions): Promis
   const design = designOf(site, options.variant);
   const costs = readCosts(site);
   const prepared = new PreparedCache();
-  const trust = trustOf(design, prepared);
-  const limits = siteLimits(design, prepared);
+  const standing = standingOf(design, prepared);
   const wish = { ...commonWish(options), prepared };
   const progress = countProgress('years');
   let study: MountStudy;
@@ -37,7 +36,7 @@ export async function answerMount(site: SiteFile, options: MountOptions): Promis
     progress.stop();
   }
   if (options.json) {
-    const document = { weather: trustJson(trust), cautions: limitCautions(limits), ...study };
-    print(`${JSON.stringify(document, null, 2)}\n`);
-  } else print(`${withTrust(trust, withStop(limits, design.units, mountText(study)))}\n`);
+    const { cautions, trust } = standingJson(standing);
+    print(`${JSON.stringify({ weather: trust, cautions, ...study }, null, 2)}\n`);
+  } else print(`${withStanding(standing, design.units, mountText(study))}\n`);
 }

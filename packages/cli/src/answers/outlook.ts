@@ -1,15 +1,15 @@
 import { availableParallelism } from 'node:os';
-import { outlookText, withStop } from '@wintergap/report';
+import { outlookText } from '@wintergap/report';
 import { designOf } from '@wintergap/site';
 import { type Outlook, type OutlookWish, outlookOf, outlookWeather } from '@wintergap/study';
-import { limitCautions, PreparedCache, siteLimits } from '@wintergap/year';
+import { PreparedCache } from '@wintergap/year';
 import { InputError } from '../input-error.js';
 import type { AcceptWeather } from '../options/accept-weather.js';
 import { unitsOption } from '../options/units-option.js';
 import { wholeOption } from '../options/whole-option.js';
 import { print } from '../output/print.js';
 import { countProgress } from '../output/progress.js';
-import { trustJson, trustOf, withTrust } from '../output/weather-trust.js';
+import { standingJson, standingOf, withStanding } from '../output/standing.js';
 import { loadAccepting } from '../site/load-accepting.js';
 
 export interface OutlookOptions extends AcceptWeather {
@@ -33,8 +33,7 @@ export async function answerOutlook(file: string, options: OutlookOptions): Prom
   const site = designOf(loadAccepting(file, options), options.variant);
   const units = unitsOption(options.units, site.units);
   const prepared = new PreparedCache();
-  const trust = trustOf(site, prepared);
-  const limits = siteLimits(site, prepared);
+  const standing = standingOf(site, prepared);
   const progress = countProgress('years');
   let outlook: Outlook;
   try {
@@ -43,10 +42,9 @@ export async function answerOutlook(file: string, options: OutlookOptions): Prom
   } finally {
     progress.stop();
   }
-  const document = { ...outlook, cautions: limitCautions(limits), trust: trustJson(trust) };
   const answer = options.json
-    ? JSON.stringify(document, null, 2)
-    : withTrust(trust, withStop(limits, units, outlookText(outlook, units)));
+    ? JSON.stringify({ ...outlook, ...standingJson(standing) }, null, 2)
+    : withStanding(standing, units, outlookText(outlook, units));
   print(`${answer}\n`);
 }
 

@@ -1,8 +1,8 @@
 import { OutOfRangeError } from '@wintergap/ground';
-import { tiltText, withStop } from '@wintergap/report';
+import { tiltText } from '@wintergap/report';
 import { designOf, type SiteFile } from '@wintergap/site';
 import { type BestTilts, bestTilts } from '@wintergap/study';
-import { limitCautions, PreparedCache, siteLimits } from '@wintergap/year';
+import { PreparedCache } from '@wintergap/year';
 import { commonWish } from '../common-years.js';
 import { InputError } from '../input-error.js';
 import type { AcceptWeather } from '../options/accept-weather.js';
@@ -10,7 +10,7 @@ import type { CommonYearsOptions } from '../options/common-years-options.js';
 import { unitsOption } from '../options/units-option.js';
 import { print } from '../output/print.js';
 import { countProgress } from '../output/progress.js';
-import { trustJson, trustOf, withTrust } from '../output/weather-trust.js';
+import { standingJson, standingOf, withStanding } from '../output/standing.js';
 
 export interface TiltOptions extends AcceptWeather, CommonYearsOptions {
   array?: string;
@@ -25,8 +25,7 @@ export async function answerTilt(site: SiteFile, options: TiltOptions): Promise<
   const units = unitsOption(options.units, design.units);
   const months = monthsOption(options.months);
   const prepared = new PreparedCache();
-  const trust = trustOf(design, prepared);
-  const limits = siteLimits(design, prepared);
+  const standing = standingOf(design, prepared);
   const progress = countProgress('years');
   let tilts: BestTilts;
   try {
@@ -35,10 +34,9 @@ export async function answerTilt(site: SiteFile, options: TiltOptions): Promise<
   } finally {
     progress.stop();
   }
-  const document = { ...tilts, cautions: limitCautions(limits), trust: trustJson(trust) };
   const answer = options.json
-    ? JSON.stringify(document, null, 2)
-    : withTrust(trust, withStop(limits, units, tiltText(tilts, units)));
+    ? JSON.stringify({ ...tilts, ...standingJson(standing) }, null, 2)
+    : withStanding(standing, units, tiltText(tilts, units));
   print(`${answer}\n`);
 }
 

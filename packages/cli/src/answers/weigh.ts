@@ -1,15 +1,15 @@
-import { weighText, withStop } from '@wintergap/report';
+import { weighText } from '@wintergap/report';
 import { readCosts } from '@wintergap/seasonal';
 import { designOf, type SiteFile } from '@wintergap/site';
 import { type SiteWeights, weighSite } from '@wintergap/study';
-import { limitCautions, PreparedCache, siteLimits } from '@wintergap/year';
+import { PreparedCache } from '@wintergap/year';
 import { commonWish } from '../common-years.js';
 import type { AcceptWeather } from '../options/accept-weather.js';
 import type { CommonYearsOptions } from '../options/common-years-options.js';
 import { unitsOption } from '../options/units-option.js';
 import { print } from '../output/print.js';
 import { countProgress } from '../output/progress.js';
-import { trustJson, trustOf, withTrust } from '../output/weather-trust.js';
+import { standingJson, standingOf, withStanding } from '../output/standing.js';
 
 export interface WeighOptions extends CommonYearsOptions, AcceptWeather {
   variant?: string;
@@ -22,8 +22,7 @@ export async function answerWeigh(site: SiteFile, options: WeighOptions): Promis
   const costs = readCosts(site);
   const units = unitsOption(options.units, design.units);
   const prepared = new PreparedCache();
-  const trust = trustOf(design, prepared);
-  const limits = siteLimits(design, prepared);
+  const standing = standingOf(design, prepared);
   const progress = countProgress('years');
   let weights: SiteWeights;
   try {
@@ -31,9 +30,8 @@ export async function answerWeigh(site: SiteFile, options: WeighOptions): Promis
   } finally {
     progress.stop();
   }
-  const document = { ...weights, cautions: limitCautions(limits), trust: trustJson(trust) };
   const answer = options.json
-    ? JSON.stringify(document, null, 2)
-    : withTrust(trust, withStop(limits, units, weighText(weights, units)));
+    ? JSON.stringify({ ...weights, ...standingJson(standing) }, null, 2)
+    : withStanding(standing, units, weighText(weights, units));
   print(`${answer}\n`);
 }

@@ -2,7 +2,6 @@
 export interface GuessedClimate {
   clearness: number[];
   airC: number[];
-  snowyDays: number[];
 }
 
 /**
@@ -20,8 +19,7 @@ export function guessedClimate(latitudeDeg: number, elevationM: number): Guessed
   const airC = Array.from({ length: 12 }, (_, month) =>
     Number((mean + swing * Math.cos((Math.PI * (month - warmest)) / 6)).toFixed(0)),
   );
-  const winter = airC.map((air) => (air < 0 ? 8 : air < 4 ? 3 : 0));
-  return { clearness: airC.map((_, month) => guessedClearness(latitudeDeg, month)), airC, snowyDays: winter };
+  return { clearness: airC.map((_, month) => guessedClearness(latitudeDeg, month)), airC };
 }
 
 /** Share of the sun above the air that reaches the ground: 0.5 with a sun 50 degrees high at noon, 0.28 with one at 10. */

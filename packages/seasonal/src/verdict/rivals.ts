@@ -39,8 +39,8 @@ const mostLoads = 4;
  * Simulates the rivals of a seasonal store, engine in place.
  *
  * A bank in a tighter cabinet is priced with the life it has now: whoever tightens a cabinet for the winter opens its
- * vents in summer, which the year simulated does not. A rival over a calculated limit must not be built, also where the base is over the same one, and
- * is left out.
+ * vents in summer, which the year simulated does not. A rival over a calculated limit must not be built, also where the base
+ * is over the same one, and is left out.
  */
 export function tryRivals(base: YearResult, simulate: Simulate, costs: Costs | null): Rival[] {
   const { generator } = base.summary;

@@ -109,4 +109,5 @@ function checkSetPoints(bank: WrittenBank, report: (path: PropertyKey[], message
   }
 }
 
-const plain = (value: number) => String(Number(value.toPrecision(6)));
+/** A number without the crumbs of its last digits: 0.57 times a hundred is not quite 57. */
+export const plain = (value: number): string => String(Number(value.toPrecision(6)));

@@ -1,5 +1,6 @@
 import type * as z from 'zod';
 import type { SiteValues } from '../schema/design.js';
+import { plain } from './bank.js';
 import { checkCabinet } from './cabinet.js';
 
 type Report = (path: PropertyKey[], message: string) => void;
@@ -121,16 +122,13 @@ function checkGenerator({ generator, bank }: SiteValues, report: Report): void {
   if (stop.above !== undefined && stop.above <= highest) {
     report(
       ['generator', 'stop', 'above'],
-      `found ${percent(stop.above)}, expected more than the ${percent(highest)} at which the engine starts`,
+      `found ${plain(stop.above * 100)} %, expected more than the ${plain(highest * 100)} % at which the engine starts`,
     );
   }
   if (bank.floor !== undefined && starts.length > 0 && highest < bank.floor) {
     report(
       ['generator', 'start'],
-      `the engine starts below ${percent(highest)}, but the bank's floor is ${percent(bank.floor)}: it would start only when the bank is empty`,
+      `the engine starts below ${plain(highest * 100)} %, but the bank's floor is ${plain(bank.floor * 100)} %: it would start only when the bank is empty`,
     );
   }
 }
-
-/** A share as it may have been written: 0.57 times a hundred is not quite 57. */
-const percent = (share: number) => `${Number((share * 100).toPrecision(6))} %`;

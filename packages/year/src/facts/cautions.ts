@@ -3,7 +3,7 @@ import { underload, wetRunningCaution } from '@wintergap/generator';
 import { angleApartDeg, dateInWords } from '@wintergap/ground';
 import { inverterFit, type LoadYear } from '@wintergap/loads';
 import type { Site } from '@wintergap/site';
-import type { Caution, Ledger } from '@wintergap/tally';
+import { type Caution, type Ledger, yearSum } from '@wintergap/tally';
 import { placeNotices, type WeatherYear } from '@wintergap/weather';
 import { hottestChargeC } from '../loop/bus-flow.js';
 import type { Plant } from '../loop/plant.js';
@@ -114,7 +114,7 @@ function darkBesideEngineText({ generator }: Plant, ledger: Ledger): string | nu
 
 /** A store that is filled once a year and burnt empty before the year is over. */
 function fuelStoreText({ stored, kind }: NonNullable<Site['generator']>['fuel'], ledger: Ledger): string | null {
-  const burnt = ledger.fuelL.reduce((sum, litres) => sum + litres, 0);
+  const burnt = yearSum(ledger.fuelL);
   if (stored === undefined || burnt <= stored) return null;
   return `the fuel store of ${stored.toFixed(0)} L, filled once a year, runs out: this year burns ${burnt.toFixed(0)} L of ${kind}`;
 }
